@@ -1,5 +1,6 @@
+import { powerOf } from '../exam/power.ts';
 import { bodySides } from '../kernel/side.ts';
-import { type ExamQuery, powerOf } from './exam-query.ts';
+import type { ExamQuery } from './exam-query.ts';
 import type { Modifier } from './modifier.ts';
 import { missing } from './reasons.ts';
 import type { Cause } from './table/cause.ts';

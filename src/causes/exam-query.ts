@@ -2,7 +2,7 @@ import { lowerFirst } from '../exam/describe.ts';
 import type { Exam, FamilyRelation, HistoryStatement, InvestigationResult } from '../exam/exam.ts';
 import { idOf } from '../exam/expand.ts';
 import type { Finding } from '../exam/finding.ts';
-import { scales } from '../exam/scales.ts';
+import { powerOf } from '../exam/power.ts';
 import { rememberedWith } from '../kernel/remembered.ts';
 import type { Side } from '../kernel/side.ts';
 import { withImplied } from './implied-history.ts';
@@ -55,13 +55,6 @@ export interface ExamQuery {
   result(key: string): InvestigationResult | undefined;
   /** Number of a result, if it was given in this UCUM unit; no unit is ever guessed. */
   quantity(key: string, unit: string): Measurement | undefined;
-}
-
-const powerOrdinals = new Map<string, number>(scales['mrc-power'].grades.map((grade) => [grade.key, grade.ordinal]));
-
-/** MRC grade of a power finding as an order-preserving number; null when not tested. */
-export function powerOf(finding: Finding): number | null {
-  return finding.value === null ? null : (powerOrdinals.get(String(finding.value)) ?? null);
 }
 
 /** The questions to an exam; prepared once for each exam, because causes and red flags both ask. */

@@ -3,6 +3,7 @@ import type { SectionKey } from '../exam/catalogue/item.ts';
 import { describeResult, lowerFirst, quantityWords } from '../exam/describe.ts';
 import type { Exam, HistoryStatement, OnsetPace } from '../exam/exam.ts';
 import type { Finding } from '../exam/finding.ts';
+import { cameFast } from '../exam/pace.ts';
 import { daysPerYear } from '../kernel/days.ts';
 import { rememberedWith } from '../kernel/remembered.ts';
 import { bodySides } from '../kernel/side.ts';
@@ -194,8 +195,8 @@ function tempoModifiers(cause: Cause, query: ExamQuery): readonly Modifier[] {
 const newAndOld = { newWithin: 14, oldFrom: 365 } as const;
 
 /** Whether it came within hours or days, and not long ago as far as anybody says. */
-function isNew({ onset: { pace, durationDays = 0 } }: Exam): boolean {
-  return (pace === 'hyperacute' || pace === 'acute') && durationDays <= newAndOld.newWithin;
+function isNew({ onset }: Exam): boolean {
+  return cameFast(onset) && (onset.durationDays ?? 0) <= newAndOld.newWithin;
 }
 
 /** From so many days on what has not grown does not grow. Judged. */

@@ -246,7 +246,7 @@ export function plainLabel(item: Item): string {
 
 /** Names of people keep their capital, and so do single letters and abbreviations (T10, HIV). */
 const properNames =
-  /^(?:Achilles|Adie|Adson|Alexander|Alzheimer|Argyll|Babinski|Beevor|Bethlem|Becker|Behçet|Bell|Borrelia|Brudzinski|Chaddock|Charcot|Chiari|Chvostek|Creutzfeldt|Dix|Duchenne|Emery|Fabry|Friedreich|Froment|Glasgow|Gordon|Gottron|Gowers|Guillain|Guyon|Hirayama|Hoffmann|Hoover|Horner|Huntington|Kayser|Kennedy|Kernig|Lambert|Lasegue|Leber|Leigh|Lhermitte|Lyme|McArdle|Marchiafava|Melkersson|Ménière|Miller|Moro|Morton|MuSK|Niemann|Oppenheim|Parkinson|Phalen|Pompe|Prader|Ramsay|Rasmussen|Refsum|Romberg|Sjögren|Spurling|Susac|Sydenham|Tangier|Tinel|Tolosa|Tourette|Trendelenburg|Trömner|Trousseau|Wernicke|Whipple|Wilson|Wolfram|[A-Z][A-Z0-9]|Ig[A-Z]|[A-Z]\b)/;
+  /^(?:Achilles|Adie|Adson|Alexander|Alzheimer|Argyll|Babinski|Becker|Beevor|Behçet|Bell|Bethlem|Borrelia|Brudzinski|Chaddock|Charcot|Chiari|Chvostek|Creutzfeldt|Dix|Duchenne|Emery|Fabry|Friedreich|Froment|Glasgow|Gordon|Gottron|Gowers|Guillain|Guyon|Hirayama|Hoffmann|Hoover|Horner|Huntington|Kayser|Kennedy|Kernig|Lambert|Lasegue|Leber|Leigh|Lhermitte|Lyme|McArdle|Marchiafava|Melkersson|Ménière|Miller|Moro|Morton|MuSK|Niemann|Oppenheim|Parkinson|Phalen|Pompe|Prader|Ramsay|Rasmussen|Refsum|Romberg|Sjögren|Spurling|Susac|Sydenham|Tangier|Tinel|Tolosa|Tourette|Trendelenburg|Trömner|Trousseau|Wernicke|Whipple|Wilson|Wolfram|[A-Z][A-Z0-9]|Ig[A-Z]|[A-Z]\b)/;
 
 export function lowerFirst(label: string): string {
   return properNames.test(label) ? label : label.charAt(0).toLowerCase() + label.slice(1);

@@ -2,12 +2,13 @@ import { isSegment, segmentIndex } from '../anatomy/segments.ts';
 import type { SiteKind } from '../anatomy/site-kind.ts';
 import { skinPlace } from '../anatomy/skin-places.ts';
 import type { ExamQuery } from '../causes/exam-query.ts';
-import { historyReason, isFrom, powerOf, queryExam } from '../causes/exam-query.ts';
+import { historyReason, isFrom, queryExam } from '../causes/exam-query.ts';
 import type { Reason } from '../causes/ranked-cause.ts';
 import { findingReasons } from '../causes/reasons.ts';
 import type { Exam } from '../exam/exam.ts';
 import { type Finding, isBrisk } from '../exam/finding.ts';
 import { isOnLimb, type Limb } from '../exam/place-on-limb.ts';
+import { powerOf } from '../exam/power.ts';
 import type { BodySide } from '../kernel/side.ts';
 import type { Localisation } from '../localisation/localisation.ts';
 

@@ -1,3 +1,4 @@
+import { cameFast } from '../exam/pace.ts';
 import { commonPractice, read, recalled } from '../kernel/cite.ts';
 import { isOfTheHead } from './bedside-facts.ts';
 import type { WorkupRule } from './workup-rule.ts';
@@ -283,7 +284,7 @@ export const meningesAndPressureTests: readonly WorkupRule[] = [
   {
     tests: ['blood-gas', 'osmolality', 'drug-screen'],
     causes: ['toxic-or-nutritional-optic-neuropathy'],
-    when: ({ exam }) => exam.onset.pace === 'hyperacute' || exam.onset.pace === 'acute',
+    when: ({ exam }) => cameFast(exam.onset),
     tier: 1,
     priority: 'stat',
     because: 'methanol blinds within a day or two, and the acid it makes can be taken out',

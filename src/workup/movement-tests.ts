@@ -1,3 +1,4 @@
+import { cameFast } from '../exam/pace.ts';
 import { recalled } from '../kernel/cite.ts';
 import type { BedsideFacts } from './bedside-facts.ts';
 import type { WorkupRule } from './workup-rule.ts';
@@ -47,14 +48,13 @@ function isYoungAndSwaying(facts: BedsideFacts): boolean {
     ...facts.upperMotorSignsInLegs,
     ...query.abnormalWhere(({ item }) => item.probe.kind === 'cerebellar'),
   ];
-  const isSlow = facts.beganWithin(28) !== 'yes' && exam.onset.pace !== 'hyperacute' && exam.onset.pace !== 'acute';
+  const isSlow = facts.beganWithin(28) !== 'yes' && !cameFast(exam.onset);
   return began(facts) < 25 && isSlow && sways && lost.length > 0 && beside.length > 0;
 }
 
 /** Movements that came within days of a drug that blocks dopamine are the drug's, and copper does not come so. */
 const isOfADrugWithinDays = ({ exam, told }: BedsideFacts): boolean =>
-  (exam.onset.pace === 'hyperacute' || exam.onset.pace === 'acute') &&
-  told('antipsychotic', 'metoclopramide').length > 0;
+  cameFast(exam.onset) && told('antipsychotic', 'metoclopramide').length > 0;
 
 /** Tests for disorders of movement, of gait and of the cerebellum. */
 export const movementTests: readonly WorkupRule[] = [
@@ -92,9 +92,7 @@ export const movementTests: readonly WorkupRule[] = [
   {
     tests: ['caeruloplasmin', 'liver-function', 'eye-examination'],
     sites: ['akinetic-rigid-syndrome', 'hyperkinetic-syndrome', 'action-tremor'],
-    when: (facts) =>
-      (facts.exam.person.ageYears ?? 99) - (facts.exam.onset.durationDays ?? 0) / 365 < 40 &&
-      !isOfADrugWithinDays(facts),
+    when: (facts) => began(facts) < copperBefore && !isOfADrugWithinDays(facts),
     tier: 1,
     priority: 'routine',
     because: 'Wilson disease is treatable: any movement disorder that began before the age of 40',

@@ -1,4 +1,5 @@
 import type { Measurement } from '../causes/exam-query.ts';
+import { cameFast } from '../exam/pace.ts';
 import { commonPractice, read, recalled } from '../kernel/cite.ts';
 import type { BedsideFacts } from './bedside-facts.ts';
 import { reducedConsciousness } from './red-flags/consciousness.ts';
@@ -19,6 +20,10 @@ const massResults: ReadonlySet<string> = new Set([
   'subdural-haematoma',
   'haemorrhage',
 ]);
+
+/** Whether an image of the head is back. */
+const isHeadSeen = ({ query }: BedsideFacts): boolean =>
+  ['mri-brain', 'ct-head'].some((key) => query.result(key) !== undefined);
 
 function isReached(measured: Measurement | undefined, limit: number): boolean {
   return measured !== undefined && isAtLeast(measured, limit);
@@ -45,7 +50,7 @@ export const withheldTests: readonly WithholdRule[] = [
     label: 'Routine blood tests and imaging',
     tests: [...headImaging, 'lumbar-puncture', 'nerve-conduction-study', 'electromyography'],
     causes: ['bell-palsy'],
-    when: ({ exam }) => exam.onset.pace === 'acute' || exam.onset.pace === 'hyperacute',
+    when: ({ exam }) => cameFast(exam.onset),
     because:
       'typical idiopathic facial palsy is a diagnosis of the bedside; image it if it is atypical or has not improved at three months',
     source: read('bells-palsy-2013'),
@@ -55,7 +60,7 @@ export const withheldTests: readonly WithholdRule[] = [
     label: 'Serology for Borrelia',
     tests: ['borrelia-serology'],
     causes: ['bell-palsy'],
-    when: (facts) => hasNoTicks(facts) && (facts.exam.onset.pace === 'acute' || facts.exam.onset.pace === 'hyperacute'),
+    when: (facts) => hasNoTicks(facts) && cameFast(facts.exam.onset),
     because: 'facial palsy without a tick, a stay where they live or a spreading rash is seldom that of Borrelia',
     source: read('bells-palsy-2013'),
   },
@@ -247,8 +252,7 @@ export const withheldTests: readonly WithholdRule[] = [
         ]),
         ...query.abnormalWhere(({ item }) => item.probe.kind === 'cerebellar'),
       ];
-      const isSeen = ['mri-brain', 'ct-head'].some((key) => query.result(key) !== undefined);
-      return !isSeen && pressure.length > 0 && focal.length > 0 && feverReasons(facts).length === 0;
+      return !isHeadSeen(facts) && pressure.length > 0 && focal.length > 0 && feverReasons(facts).length === 0;
     },
     because:
       'pressure in the head with a focal deficit is imaged first: fluid taken below a mass may let the brain slip',
@@ -260,12 +264,11 @@ export const withheldTests: readonly WithholdRule[] = [
     tests: ['lumbar-puncture', 'csf-viral-pcr', 'csf-cytology', 'csf-tuberculosis-and-fungi', 'csf-oligoclonal-bands'],
     when: (facts) => {
       const { query } = facts;
-      const isSeen = ['mri-brain', 'ct-head'].some((key) => query.result(key) !== undefined);
       const isPressed =
         query.hasAbnormal('cranial-nerves/optic-disc-swelling') &&
         (query.abnormal([...reducedConsciousness, 'cranial-nerves/sixth-nerve-palsy']).length > 0 ||
           facts.told('vomiting').length > 0);
-      return !isSeen && isPressed;
+      return !isHeadSeen(facts) && isPressed;
     },
     outranksFlags: true,
     because:
@@ -277,8 +280,7 @@ export const withheldTests: readonly WithholdRule[] = [
     label: 'Lumbar puncture before an image of the head',
     tests: ['lumbar-puncture', 'csf-opening-pressure', 'csf-cytology'],
     when: (facts) => {
-      const isSeen = ['mri-brain', 'ct-head'].some((key) => facts.query.result(key) !== undefined);
-      return !isSeen && weakHalf(facts).length > 0 && facts.query.abnormal(reducedConsciousness).length > 0;
+      return !isHeadSeen(facts) && weakHalf(facts).length > 0 && facts.query.abnormal(reducedConsciousness).length > 0;
     },
     outranksFlags: true,
     because:

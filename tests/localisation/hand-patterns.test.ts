@@ -1,24 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { SiteKind } from '../../src/anatomy/site-kind.ts';
-import type { BodySide } from '../../src/kernel/side.ts';
-import type { Site } from '../../src/localisation/hypothesis.ts';
 import { handPatternShifts } from '../../src/localisation/inference/hand-patterns.ts';
-import { bedsideExam } from '../support/bedside.ts';
 import { power, sensation, signs, tests, wasting } from './case-writing.ts';
+import { oddsBy } from './odds.ts';
 
-/** What the patterns of an exam make of the odds of a site. */
-function odds(
-  draft: Parameters<typeof bedsideExam>[0],
-  key: string,
-  kind: SiteKind,
-  side: BodySide | 'both' = 'right',
-) {
-  const site: Site = { key, kind, label: '', side, level: null };
-  return handPatternShifts(bedsideExam(draft)).reduce(
-    (product, { applies, factor }) => (applies(site) ? product * factor : product),
-    1,
-  );
-}
+const odds = oddsBy(handPatternShifts, 'right');
 
 const told = (...keys: string[]) => keys.map((key) => ({ key, present: true }));
 

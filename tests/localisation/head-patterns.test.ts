@@ -1,23 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { SiteKind } from '../../src/anatomy/site-kind.ts';
-import type { Site } from '../../src/localisation/hypothesis.ts';
 import { headPatternShifts } from '../../src/localisation/inference/head-patterns.ts';
-import { bedsideExam } from '../support/bedside.ts';
 import { midline, power, signs } from './case-writing.ts';
+import { oddsBy } from './odds.ts';
 
-/** What the patterns of an exam make of the odds of a site. */
-function odds(
-  draft: Parameters<typeof bedsideExam>[0],
-  key: string,
-  kind: SiteKind,
-  side: Site['side'] = null,
-): number {
-  const site: Site = { key, kind, label: '', side, level: null };
-  return headPatternShifts(bedsideExam(draft)).reduce(
-    (product, { applies, factor }) => (applies(site) ? product * factor : product),
-    1,
-  );
-}
+const odds = oddsBy(headPatternShifts);
 
 describe('what signs of head and mind say together', () => {
   const weak = power({ 'hip-flexion': '3', 'shoulder-abduction': '4' });

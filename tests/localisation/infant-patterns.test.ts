@@ -1,24 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import type { SiteKind } from '../../src/anatomy/site-kind.ts';
-import type { Site } from '../../src/localisation/hypothesis.ts';
 import { infantPatternShifts } from '../../src/localisation/inference/infant-patterns.ts';
 import { createLocaliser } from '../../src/localisation/localise.ts';
 import { bedsideExam } from '../support/bedside.ts';
 import { coordination, midline, reflexes, signs, tone } from './case-writing.ts';
+import { has, oddsBy } from './odds.ts';
 
-type Draft = Parameters<typeof bedsideExam>[0];
-
-/** What the patterns of an infant make of the odds of a site. */
-function odds(draft: Draft, key: string, kind: SiteKind, side: Site['side'] = null): number {
-  const site: Site = { key, kind, label: '', side, level: null };
-  return infantPatternShifts(bedsideExam(draft)).reduce(
-    (product, { applies, factor }) => (applies(site) ? product * factor : product),
-    1,
-  );
-}
+const odds = oddsBy(infantPatternShifts);
 
 const of = (ageYears: number) => ({ person: { ageYears } });
-const has = (...keys: readonly string[]) => keys.map((key) => ({ key, present: true }));
 const limp = { tone: tone({ 'upper-limb': 'reduced', 'lower-limb': 'reduced' }), reflexes: reflexes({ knee: '0' }) };
 
 describe('what the signs of an infant say together', () => {

@@ -1,19 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { SiteKind } from '../../src/anatomy/site-kind.ts';
-import type { BodySide } from '../../src/kernel/side.ts';
-import type { Site } from '../../src/localisation/hypothesis.ts';
 import { legPatternShifts } from '../../src/localisation/inference/leg-patterns.ts';
-import { bedsideExam } from '../support/bedside.ts';
 import { plantars, power, reflexes, sensation } from './case-writing.ts';
+import { oddsBy } from './odds.ts';
 
-/** What the patterns of an exam make of the odds of a site. */
-function odds(draft: Parameters<typeof bedsideExam>[0], key: string, kind: SiteKind, side: BodySide | 'both' = 'both') {
-  const site: Site = { key, kind, label: '', side, level: null };
-  return legPatternShifts(bedsideExam(draft)).reduce(
-    (product, { applies, factor }) => (applies(site) ? product * factor : product),
-    1,
-  );
-}
+const odds = oddsBy(legPatternShifts, 'both');
 
 const told = (...keys: string[]) => keys.map((key) => ({ key, present: true }));
 const acute = { onset: { pace: 'acute', durationDays: 4 } };

@@ -1,21 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { SiteKind } from '../../src/anatomy/site-kind.ts';
-import type { BodySide } from '../../src/kernel/side.ts';
-import type { Site } from '../../src/localisation/hypothesis.ts';
 import { nervePatternShifts } from '../../src/localisation/inference/nerve-patterns.ts';
-import { bedsideExam } from '../support/bedside.ts';
 import { plantars, power, reflexes, sensation } from './case-writing.ts';
+import { oddsBy } from './odds.ts';
 
-type Draft = Parameters<typeof bedsideExam>[0];
-
-/** What the patterns of an exam make of the odds of a site. */
-function odds(draft: Draft, key: string, kind: SiteKind, side: BodySide | 'both' = 'both'): number {
-  const site: Site = { key, kind, label: '', side, level: null };
-  return nervePatternShifts(bedsideExam(draft)).reduce(
-    (product, { applies, factor }) => (applies(site) ? product * factor : product),
-    1,
-  );
-}
+const odds = oddsBy(nervePatternShifts, 'both');
 
 const told = (...keys: readonly string[]) => ({ symptoms: keys.map((key) => ({ key, present: true })) });
 

@@ -1,22 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import type { SiteKind } from '../../src/anatomy/site-kind.ts';
-import type { Site } from '../../src/localisation/hypothesis.ts';
 import { painfulShoulderShifts } from '../../src/localisation/inference/painful-shoulder.ts';
 import { createLocaliser } from '../../src/localisation/localise.ts';
 import { bedsideExam } from '../support/bedside.ts';
 import { power, sensation, wasting } from './case-writing.ts';
+import { has, oddsBy } from './odds.ts';
 
-const has = (...keys: readonly string[]) => keys.map((key) => ({ key, present: true }));
 const painful = { symptoms: has('shoulder-pain') };
 
-/** What a painful shoulder makes of the odds of a site. */
-function odds(draft: Parameters<typeof bedsideExam>[0], key: string, kind: SiteKind): number {
-  const site: Site = { key, kind, label: '', side: 'left', level: null };
-  return painfulShoulderShifts(bedsideExam(draft)).reduce(
-    (product, { applies, factor }) => (applies(site) ? product * factor : product),
-    1,
-  );
-}
+const odds = oddsBy(painfulShoulderShifts, 'left');
 
 describe('a shoulder that hurts', () => {
   const slight = { power: power({ 'shoulder-abduction': ['4+', null] }) };

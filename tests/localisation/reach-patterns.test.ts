@@ -1,18 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { SiteKind } from '../../src/anatomy/site-kind.ts';
-import type { Site } from '../../src/localisation/hypothesis.ts';
 import { reachPatternShifts } from '../../src/localisation/inference/reach-patterns.ts';
-import { bedsideExam } from '../support/bedside.ts';
 import { plantars, power, reflexes, sensation } from './case-writing.ts';
+import { oddsBy } from './odds.ts';
 
-/** What the patterns of an exam make of the odds of a site. */
-function odds(draft: Parameters<typeof bedsideExam>[0], key: string, kind: SiteKind): number {
-  const site: Site = { key, kind, label: '', side: 'both', level: null };
-  return reachPatternShifts(bedsideExam(draft)).reduce(
-    (product, { applies, factor }) => (applies(site) ? product * factor : product),
-    1,
-  );
-}
+const odds = oddsBy(reachPatternShifts, 'both');
 
 describe('how far over the limbs findings reach', () => {
   const thinHand = [{ sign: 'wasting', site: 'hand', side: 'right', present: true }];

@@ -1,18 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import type { SiteKind } from '../../src/anatomy/site-kind.ts';
-import type { Site } from '../../src/localisation/hypothesis.ts';
 import { stockingEdgeShifts } from '../../src/localisation/inference/stocking-edge.ts';
-import { bedsideExam } from '../support/bedside.ts';
 import { plantars, sensation } from './case-writing.ts';
+import { oddsBy } from './odds.ts';
 
 /** What an edge makes of the odds of a site. */
-function odds(findings: Record<string, unknown>, key: string, kind: SiteKind): number {
-  const site: Site = { key, kind, label: '', side: 'both', level: null };
-  return stockingEdgeShifts(bedsideExam({ findings })).reduce(
-    (product, { applies, factor }) => (applies(site) ? product * factor : product),
-    1,
-  );
-}
+const oddsOf = oddsBy(stockingEdgeShifts, 'both');
+const odds = (findings: Record<string, unknown>, ...where: readonly [key: string, kind: SiteKind]): number =>
+  oddsOf({ findings }, ...where);
 
 const columns = ['spinal-cord-posterolateral', 'cord'] as const;
 

@@ -1,18 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { SiteKind } from '../../src/anatomy/site-kind.ts';
-import type { Site } from '../../src/localisation/hypothesis.ts';
 import { tetanyShifts } from '../../src/localisation/inference/tetany-pattern.ts';
-import { bedsideExam } from '../support/bedside.ts';
 import { midline, power, reflexes, sensation } from './case-writing.ts';
+import { oddsBy } from './odds.ts';
 
-/** What nerves that fire too readily make of the odds of a site. */
-function odds(draft: Parameters<typeof bedsideExam>[0], key: string, kind: SiteKind): number {
-  const site: Site = { key, kind, label: '', side: null, level: null };
-  return tetanyShifts(bedsideExam(draft)).reduce(
-    (product, { applies, factor }) => (applies(site) ? product * factor : product),
-    1,
-  );
-}
+const odds = oddsBy(tetanyShifts);
 
 describe('nerves that fire too readily', () => {
   const spasm = midline({ 'carpopedal-spasm': true });

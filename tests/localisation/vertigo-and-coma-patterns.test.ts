@@ -1,31 +1,17 @@
 import { describe, expect, it } from 'vitest';
-import type { SiteKind } from '../../src/anatomy/site-kind.ts';
-import type { Exam } from '../../src/exam/exam.ts';
-import type { Site } from '../../src/localisation/hypothesis.ts';
 import { comaPatternShifts } from '../../src/localisation/inference/coma-patterns.ts';
 import { headPatternShifts } from '../../src/localisation/inference/head-patterns.ts';
-import type { Shift } from '../../src/localisation/inference/shift.ts';
 import { vertigoPatternShifts } from '../../src/localisation/inference/vertigo-patterns.ts';
 import { createLocaliser } from '../../src/localisation/localise.ts';
 import { bedsideExam } from '../support/bedside.ts';
 import { coordination, midline, power, reflexes, signs, tests } from './case-writing.ts';
-
-/** What the patterns of an exam make of the odds of a site. */
-const oddsOf =
-  (shiftsOf: (exam: Exam) => readonly Shift[]) =>
-  (draft: Parameters<typeof bedsideExam>[0], key: string, kind: SiteKind): number => {
-    const site: Site = { key, kind, label: '', side: null, level: null };
-    return shiftsOf(bedsideExam(draft)).reduce(
-      (product, { applies, factor }) => (applies(site) ? product * factor : product),
-      1,
-    );
-  };
+import { oddsBy } from './odds.ts';
 
 const has = (...keys: readonly string[]) => ({ symptoms: keys.map((key) => ({ key, present: true })) });
 const atNight = { pace: 'acute' };
 
 describe('what vertigo says with limbs and eyes', () => {
-  const odds = oddsOf(vertigoPatternShifts);
+  const odds = oddsBy(vertigoPatternShifts);
   const hanging = tests({ 'dix-hallpike': [null, 'positive'] });
 
   it.each([
@@ -89,7 +75,7 @@ describe('what vertigo says with limbs and eyes', () => {
 });
 
 describe('what coma says with the brainstem and the halves of the body', () => {
-  const odds = oddsOf(comaPatternShifts);
+  const odds = oddsBy(comaPatternShifts);
   const coma = midline({ coma: true });
   const lost = signs({ 'unreactive-pupil': true, 'absent-corneal-reflex': true });
 
@@ -117,7 +103,7 @@ describe('what coma says with the brainstem and the halves of the body', () => {
 });
 
 describe('what a face or a chin says by itself', () => {
-  const odds = oddsOf(headPatternShifts);
+  const odds = oddsBy(headPatternShifts);
   const face = signs({ 'facial-weakness': [true, null] });
   const mouth = midline({ drooling: true, dysarthria: true });
 

@@ -1,17 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { SiteKind } from '../../src/anatomy/site-kind.ts';
-import type { Site } from '../../src/localisation/hypothesis.ts';
 import { youngAtaxiaShifts } from '../../src/localisation/inference/young-ataxia.ts';
-import { bedsideExam } from '../support/bedside.ts';
 import { midline, power, reflexes, sensation } from './case-writing.ts';
+import { oddsBy } from './odds.ts';
 
-function odds(draft: Record<string, unknown>, key: string, kind: SiteKind): number {
-  const site: Site = { key, kind, label: '', side: 'both', level: null };
-  return youngAtaxiaShifts(bedsideExam(draft)).reduce(
-    (product, { applies, factor }) => (applies(site) ? product * factor : product),
-    1,
-  );
-}
+const odds = oddsBy(youngAtaxiaShifts, 'both');
 
 const longAxons = ['length-dependent-polyneuropathy', 'polyneuropathy'] as const;
 const ganglia = ['sensory-ganglionopathy', 'ganglion'] as const;

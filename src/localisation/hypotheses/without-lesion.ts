@@ -42,18 +42,19 @@ const extents: readonly {
       fails: (fibre: FibreSite) => fibre.side === side && fibre.segment !== null && fibre.segment >= legTop,
     },
   ]),
-  ...bodySides.map((side) => ({
-    key: `${side}-half-numb`,
-    share: 0.06,
-    loss: chieflyNumb,
-    fails: (fibre: FibreSite) => fibre.side === side,
-  })),
-  ...bodySides.map((side) => ({
-    key: `${side}-half-numb-and-strong`,
-    share: 0.06,
-    loss: onlyNumb,
-    fails: (fibre: FibreSite) => fibre.side === side,
-  })),
+  ...(
+    [
+      ['half-numb', chieflyNumb],
+      ['half-numb-and-strong', onlyNumb],
+    ] as const
+  ).flatMap(([key, loss]) =>
+    bodySides.map((side) => ({
+      key: `${side}-${key}`,
+      share: 0.06,
+      loss,
+      fails: (fibre: FibreSite) => fibre.side === side,
+    })),
+  ),
   { key: 'both-legs', share: 0.1, fails: ({ segment }) => segment !== null && segment >= legTop },
   { key: 'movement-only', share: 0.1, fails: () => false },
 ];

@@ -1,4 +1,5 @@
 import type { Exam } from '../../exam/exam.ts';
+import { cameFast } from '../../exam/pace.ts';
 import { anyOf, cervicalCord, kinds, lumbarRoots, sites } from './history/history-weight.ts';
 import { hasSignOfTheHead, lostFeeling, shiftBy, sidesOf, weakMovements } from './limb-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
@@ -21,7 +22,7 @@ const bleeds: ReadonlySet<string> = new Set(['anticoagulant', 'bleeding-disorder
  */
 function fourLimbsUnderAPainfulNeckShifts({ findings, history, onset }: Exam): readonly Shift[] {
   const { pace, durationDays = 0 } = onset;
-  if (pace !== 'hyperacute' && pace !== 'acute') return [];
+  if (!cameFast(onset)) return [];
   if (durationDays > underAPainfulNeck.days) return [];
   if (!tells(history, pace === 'hyperacute' ? painOfTheNeckInHours : painOfTheNeck)) return [];
   if (tells(history, painOfMuscle) || hasSignOfTheHead(findings)) return [];
@@ -73,7 +74,7 @@ const holdsUrine: ReadonlySet<string> = new Set(['urinary-retention', 'palpable-
  * inflamed roots numb the ends of limbs and stop the bladder late and in few. Source: Brazis, spinal shock (recalled). Odds judged.
  */
 function shockOfTheCordShifts({ findings, onset }: Exam): readonly Shift[] {
-  if (onset.pace !== 'hyperacute' && onset.pace !== 'acute') return [];
+  if (!cameFast(onset)) return [];
   const wrong = findings.filter(({ abnormal }) => abnormal);
   const weak = weakMovements(wrong).filter(({ item }) => item.region === 'lower-limbs');
   const [first] = weak;

@@ -2,7 +2,7 @@ import type { SiteKind } from '../../anatomy/site-kind.ts';
 import type { Exam } from '../../exam/exam.ts';
 import type { Finding } from '../../exam/finding.ts';
 import { sites } from './history/history-weight.ts';
-import { shiftBy } from './limb-patterns.ts';
+import { shiftBy, sidesOf } from './limb-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
 
 /** Age from which a jerk of the ankle or vibration at the toes may be lost in health. Source: Vrancken 2006. */
@@ -52,7 +52,9 @@ function slowOfAgeShifts(wrong: readonly Finding[], { findings, person }: Exam):
   const [first] = wrong;
   if (first === undefined || (person.ageYears ?? 0) < slowFrom) return [];
   const isOfAge = wrong.every((one) => ofOldAge.has(one.item.key) || mayBeOfAge(one));
-  const isSided = wrong.some(({ side, item }) => side !== 'midline' && !isOnBoth(wrong, item.key));
+  const isSided = wrong.some(
+    ({ side, item }) => side !== 'midline' && !isOnBoth(wrong.filter((one) => one.item.key === item.key)),
+  );
   const isTried = findings.some(({ item, abnormal }) => !abnormal && ofParkinsonism.has(item.key));
   if (!isOfAge || isSided || !isTried) return [];
   const because =
@@ -63,8 +65,7 @@ function slowOfAgeShifts(wrong: readonly Finding[], { findings, person }: Exam):
   ];
 }
 
-const isOnBoth = (findings: readonly Finding[], key: string): boolean =>
-  new Set(findings.filter(({ item }) => item.key === key).map(({ side }) => side)).size === 2;
+const isOnBoth = (findings: readonly Finding[]): boolean => sidesOf(findings).size === 2;
 
 /** Where nothing is wrong but what age takes, and at both feet alike, one lesion on one side is hardly an answer, and health is. */
 export function ageingShifts(exam: Exam): readonly Shift[] {
@@ -74,9 +75,7 @@ export function ageingShifts(exam: Exam): readonly Shift[] {
   if (first === undefined || (person.ageYears ?? 0) < agedFrom) return [];
   if (!wrong.every(mayBeOfAge)) return slowOfAgeShifts(wrong, exam);
   const qualities = new Set(wrong.map(qualityOf));
-  const isAlike = [...qualities].every(
-    (quality) => new Set(wrong.filter((one) => qualityOf(one) === quality).map(({ side }) => side)).size === 2,
-  );
+  const isAlike = [...qualities].every((quality) => isOnBoth(wrong.filter((one) => qualityOf(one) === quality)));
   if (!isAlike) return [];
   const jerkAndFeeling = new Set(wrong.map(({ item }) => item.section)).size;
   return [

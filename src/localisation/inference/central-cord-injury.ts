@@ -1,7 +1,8 @@
 import type { Exam } from '../../exam/exam.ts';
 import type { Finding } from '../../exam/finding.ts';
+import { powerOf } from '../../exam/power.ts';
 import { sites } from './history/history-weight.ts';
-import { shiftBy } from './limb-patterns.ts';
+import { shiftBy, sidesOf } from './limb-patterns.ts';
 import type { Shift } from './shift.ts';
 import { tells } from './told.ts';
 
@@ -15,11 +16,9 @@ const ofTheHand = /^(wrist|finger|thumb)-/;
 /** Steps of the scale of the Medical Research Council by which the hands must be weaker, on average. */
 const weakerBy = 0.9;
 
-/** Points of a grade, 4- and 4+ a third to either side of it. */
-const points: Readonly<Record<string, number>> = { '4-': 3.67, '4+': 4.33 };
-const pointsOf = ({ value }: Finding): number => points[String(value)] ?? Number(value);
+/** Mean grade, 4- and 4+ a third to either side of 4. */
 const mean = (graded: readonly Finding[]): number =>
-  graded.reduce((sum, one) => sum + pointsOf(one), 0) / graded.length;
+  graded.reduce((sum, one) => sum + (powerOf(one) ?? 0), 0) / graded.length;
 
 export function centralCordShifts({ findings, history }: Exam): readonly Shift[] {
   if (!tells(history, injury)) return [];
@@ -27,7 +26,7 @@ export function centralCordShifts({ findings, history }: Exam): readonly Shift[]
   const hands = graded.filter(({ item, abnormal }) => abnormal && ofTheHand.test(item.key));
   const legs = graded.filter(({ item }) => item.region === 'lower-limbs');
   const [first] = hands;
-  if (first === undefined || legs.length < 2 || new Set(hands.map(({ side }) => side)).size < 2) return [];
+  if (first === undefined || legs.length < 2 || sidesOf(hands).size < 2) return [];
   const hasTracts = findings.some(
     ({ abnormal, item, value }) =>
       abnormal &&

@@ -10,7 +10,7 @@ import type { Shift } from './shift.ts';
 const conductAlone = { frontal: 2.5, whole: 0.5 } as const;
 /** Two of these at least: one alone is met in any illness of the mind. */
 const ofConduct: ReadonlySet<string> = new Set([
-  ...['disinhibition', 'apathy', 'executive-dysfunction', 'perseveration', 'anosognosia', 'motor-impersistence'],
+  ...['disinhibition', 'apathy', 'executive-dysfunction', 'anosognosia', 'motor-impersistence'],
   ...['grasp-reflex', 'frontal-release-signs', 'palilalia'],
 ]);
 /** What the frontal lobes leave alone. */

@@ -1,6 +1,7 @@
 import type { Exam } from '../../exam/exam.ts';
 import { farMovement, overNervesOfTheHand } from '../../exam/far-along-the-limb.ts';
 import type { Finding } from '../../exam/finding.ts';
+import { cameFast } from '../../exam/pace.ts';
 import { daysPerYear } from '../../kernel/days.ts';
 import { anyOf, kinds, sites } from './history/history-weight.ts';
 import { hasSignOfTheHead, lostFeeling, shiftBy, sidesOf, weakMovements } from './limb-patterns.ts';
@@ -180,7 +181,7 @@ const severalPressed = { several: 10, cord: 0.2, roots: 0.4 } as const;
 /** What lies on limbs for hours, a cuff, a table or the body's own weight, presses a nerve in each. */
 function severalPressedShifts(exam: Exam): readonly Shift[] {
   const { findings, history, onset } = exam;
-  if (onset.pace !== 'acute' && onset.pace !== 'hyperacute') return [];
+  if (!cameFast(onset)) return [];
   if (!tells(history, pressed) || tells(history, ofTheSpine)) return [];
   if (showsTracts(exam) || hasSignOfTheHead(findings)) return [];
   const weak = findings.filter(

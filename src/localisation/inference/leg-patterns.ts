@@ -1,6 +1,7 @@
 import { skinPlace } from '../../anatomy/skin-places.ts';
 import type { Exam } from '../../exam/exam.ts';
 import type { Finding } from '../../exam/finding.ts';
+import { cameFast } from '../../exam/pace.ts';
 import { isOnLimb } from '../../exam/place-on-limb.ts';
 import type { BodySide } from '../../kernel/side.ts';
 import { anyOf, kinds, sites } from './history/history-weight.ts';
@@ -28,7 +29,7 @@ const jerkIsGone = (findings: readonly Finding[], reflex: string, side: BodySide
  * inflamed take all jerks of the legs before they take much strength.
  */
 function bothFemoralShift({ findings, history, onset }: Exam): readonly Shift[] {
-  if (onset.pace !== 'acute' && onset.pace !== 'hyperacute') return [];
+  if (!cameFast(onset)) return [];
   const weak = weakMovements(findings).filter(({ item }) => item.region === 'lower-limbs');
   const [first] = weak;
   if (first === undefined || sidesOf(weak).size < 2 || tells(history, hurtsBothThighs)) return [];
@@ -46,7 +47,7 @@ const alike = { movements: 2, motorCells: 0.2 } as const;
  * fail by their roots. Source: Adams and Victor, poliomyelitis (recalled).
  */
 function legsAlikeShift({ findings, onset }: Exam): readonly Shift[] {
-  if (onset.pace !== 'acute' && onset.pace !== 'hyperacute') return [];
+  if (!cameFast(onset)) return [];
   const weak = weakMovements(findings);
   const [first] = weak;
   if (first === undefined || !weak.every(({ item }) => item.region === 'lower-limbs')) return [];

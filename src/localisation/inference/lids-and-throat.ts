@@ -1,4 +1,5 @@
 import type { Exam } from '../../exam/exam.ts';
+import { cameFast } from '../../exam/pace.ts';
 import { kinds, sites } from './history/history-weight.ts';
 import { shiftBy, sidesOf, weakMovements } from './limb-patterns.ts';
 import { showsTracts } from './nerve-patterns.ts';
@@ -42,7 +43,7 @@ const ofNerves: ReadonlySet<string> = new Set(['numbness', 'paraesthesiae', 'uns
  * sway in most, and antibodies against the receptor leave pupils alone. Source: Amato and Russell, botulism (recalled).
  */
 export function pupilsAndLidsShifts({ findings, history, onset }: Exam): readonly Shift[] {
-  if (onset.pace !== 'hyperacute' && onset.pace !== 'acute') return [];
+  if (!cameFast(onset)) return [];
   const wrong = findings.filter(({ abnormal }) => abnormal);
   const pupils = wrong.filter(({ item }) => ofPupils.has(item.key));
   const eyes = wrong.filter(({ item }) => ofEyes.has(item.key));
@@ -63,7 +64,7 @@ export function pupilsAndLidsShifts({ findings, history, onset }: Exam): readonl
  */
 export function lidsAndThroatShifts(exam: Exam): readonly Shift[] {
   const { findings, history, onset } = exam;
-  if (onset.pace !== 'hyperacute' && onset.pace !== 'acute') return [];
+  if (!cameFast(onset)) return [];
   if (showsTracts(exam) || tells(history, ofTheMind)) return [];
   const wrong = findings.filter(({ abnormal }) => abnormal);
   const dropped = wrong.filter(({ item }) => lids.has(item.key));

@@ -3,6 +3,7 @@ import { isNearTheTrunk } from '../../anatomy/near-the-trunk.ts';
 import { describeFinding } from '../../exam/describe.ts';
 import type { Exam } from '../../exam/exam.ts';
 import { type Finding, isBrisk } from '../../exam/finding.ts';
+import { cameFast } from '../../exam/pace.ts';
 import type { BodySide } from '../../kernel/side.ts';
 import { cervicalCord, cervicalRoots, kinds, lumbarRoots, sites } from './history/history-weight.ts';
 import type { Applies, Shift } from './shift.ts';
@@ -366,7 +367,7 @@ function gripAndThighShifts({ findings, onset, person: { ageYears = gripAndThigh
     sidesOf(weak.filter(({ item: { probe } }) => probe.kind === 'movement' && keys.has(probe.movement))).size === 2;
   const [first] = weak;
   if (first === undefined || ageYears < gripAndThighs.fromAge) return [];
-  if (onset.pace === 'hyperacute' || onset.pace === 'acute') return [];
+  if (cameFast(onset)) return [];
   if (!isWeak(ofTheGrip) || !isWeak(ofTheKnee)) return [];
   if (lostFeeling(findings).length > 0 || findings.some((finding) => finding.abnormal && isFreed(finding))) return [];
   const because = 'long flexors of the fingers and quadriceps fail on both sides, and nothing is brisk or numb';

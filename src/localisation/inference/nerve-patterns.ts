@@ -2,6 +2,7 @@ import { bodyPartTable } from '../../anatomy/body-parts.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
 import type { Exam } from '../../exam/exam.ts';
 import { type Finding, isBrisk } from '../../exam/finding.ts';
+import { cameFast } from '../../exam/pace.ts';
 import { anyOf, kinds, sites } from './history/history-weight.ts';
 import { lostFeeling, shiftBy, sidesOf, weakMovements } from './limb-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
@@ -400,7 +401,7 @@ const afterBirth = { brain: 0.3, cord: 0.6, roots: 0.6 } as const;
 function afterBirthShifts(exam: Exam): readonly Shift[] {
   const { findings, history, onset } = exam;
   if (!tells(history, birth) || showsTracts(exam)) return [];
-  if (onset.pace !== 'acute' && onset.pace !== 'hyperacute') return [];
+  if (!cameFast(onset)) return [];
   const wrong = findings.filter(({ abnormal }) => abnormal);
   const [first] = weakMovements(wrong);
   if (first === undefined || sidesOf(wrong).size > 1) return [];

@@ -1,6 +1,7 @@
 import { isWithin } from '../../anatomy/body-parts.ts';
 import type { Exam } from '../../exam/exam.ts';
 import { type Finding, isBrisk } from '../../exam/finding.ts';
+import { cameFast } from '../../exam/pace.ts';
 import { isOnLimb } from '../../exam/place-on-limb.ts';
 import { cervicalCord, kinds, sites } from './history/history-weight.ts';
 import { hasSignOfTheHead, lostFeeling, shiftBy, sidesOf, weakMovements } from './limb-patterns.ts';
@@ -55,7 +56,7 @@ const feelsOrSees: ReadonlySet<string> = new Set(['facial-numbness', 'absent-cor
  * the base of the skull takes half the tongue, which is then named, and frees no jerk. Source: revised El Escorial criteria (recalled).
  */
 function bothMotorCellsOfTheThroatShifts({ findings, history, onset }: Exam): readonly Shift[] {
-  if (onset.pace === 'hyperacute' || onset.pace === 'acute' || tells(history, ofNumbness)) return [];
+  if (cameFast(onset) || tells(history, ofNumbness)) return [];
   const wrong = findings.filter(({ abnormal }) => abnormal);
   const tongue = wrong.filter(({ item }) => thinTongue.has(item.key));
   const [thin] = tongue;
@@ -206,7 +207,7 @@ const ofALevel: ReadonlySet<string> = new Set([
 
 /** Lack of vitamin B12 or copper takes both columns over a long stretch and leaves the rest of the cross-section. Source: Healton 1991 (recalled). */
 function starvedColumnsShift({ findings, history, onset }: Exam): readonly Shift[] {
-  if (onset.pace === 'hyperacute' || onset.pace === 'acute') return [];
+  if (cameFast(onset)) return [];
   if (!tells(history, starves) || tells(history, ofALevel) || hasSignOfTheHead(findings)) return [];
   const wrong = findings.filter(({ abnormal }) => abnormal);
   const lost = wrong.filter(({ modality }) => ofTheColumns.has(modality ?? ''));

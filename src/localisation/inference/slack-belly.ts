@@ -1,25 +1,24 @@
 import type { Exam } from '../../exam/exam.ts';
-import { opposite } from '../../kernel/side.ts';
 import { anyOf, kinds, sites, thoracicRoots } from './history/history-weight.ts';
 import { shiftBy } from './limb-patterns.ts';
 import type { Shift } from './shift.ts';
+import { onEachSide } from './signs/sign-weight.ts';
 
 /**
  * Odds where half of the belly bulges: its wall hangs on the lower thoracic roots, which zoster and diabetes take (common practice); a bowel
  * that stands still beside it is theirs too, and not that of the sacral roots. Judged.
  */
 const slackBelly = { roots: 3, sacral: 0.2 } as const;
-const ofTheWall = anyOf(thoracicRoots, sites('intercostal-nerves'));
+const ofTheWall = onEachSide(anyOf(thoracicRoots, sites('intercostal-nerves')));
 const belowIt = anyOf(kinds('cauda-equina'), sites('conus-medullaris', 'autonomic-neuropathy'));
 
 export function slackBellyShifts({ findings }: Exam): readonly Shift[] {
   const bulges = findings.filter(({ abnormal, item }) => abnormal && item.key === 'abdominal-bulge');
   const [bulge] = bulges;
   if (bulge === undefined || bulges.length > 1 || bulge.side === 'midline') return [];
-  const away = opposite(bulge.side);
   return [
     shiftBy(bulge, {
-      applies: (site) => site.side !== away && ofTheWall(site),
+      applies: ofTheWall[bulge.side],
       factor: slackBelly.roots,
       because: 'the wall of the belly hangs on the lower thoracic roots',
     }),

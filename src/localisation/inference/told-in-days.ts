@@ -1,4 +1,5 @@
 import type { Exam } from '../../exam/exam.ts';
+import { cameFast } from '../../exam/pace.ts';
 import { isBodySide } from '../../kernel/side.ts';
 import { anyOf, cervicalCord, kinds, sites } from './history/history-weight.ts';
 import type { Applies, Shift } from './shift.ts';
@@ -22,7 +23,7 @@ const oneNerve = kinds('nerve', 'plexus', 'root', 'multiple-nerves');
 const cordOfTheNeck = anyOf(cervicalCord, sites('spinal-cord-central'));
 
 /** From this age on a narrow canal of the neck is common enough that a fall bruises the cord within it; in years. Judged. */
-export const narrowNeckFrom = 45;
+const narrowNeckFrom = 45;
 /** Up to this age, in years, legs that fail within days are of inflamed roots before anything else of the nerves. Judged. */
 const childTo = 12;
 
@@ -105,8 +106,7 @@ const patterns: readonly ToldInDays[] = [
 
 /** What was told of limbs that failed within hours or days, before anybody has found anything. */
 export function toldInDaysShifts(exam: Exam, told: Told): readonly Shift[] {
-  const { pace } = exam.onset;
-  if (pace !== 'hyperacute' && pace !== 'acute') return [];
+  if (!cameFast(exam.onset)) return [];
   return patterns.flatMap(({ groups, butNot, holds, rows, because }) => {
     const statement = toldOfEach(told, groups);
     if (statement === undefined || firstTold(told, butNot) !== undefined || !holds(exam)) return [];

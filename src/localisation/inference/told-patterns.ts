@@ -1,5 +1,6 @@
 import type { Exam } from '../../exam/exam.ts';
 import { isBodySide } from '../../kernel/side.ts';
+import { harmsLongAxons } from './harmed-axons.ts';
 import { anyOf, cervicalCord, kinds, sites, thoracicCord } from './history/history-weight.ts';
 import type { Applies, Shift } from './shift.ts';
 import { firstTold, shiftsOfTold, type Told, toldOfEach } from './told.ts';
@@ -129,26 +130,13 @@ const slowPatterns: readonly ToldPattern[] = [
   },
 ];
 
-/** What takes the far end of the longest axons in many of those who have it. */
-const harmsLongAxons = [
-  ...['diabetes-mellitus', 'alcohol-excess', 'chronic-kidney-disease', 'dialysis', 'hiv-infection', 'amyloidosis'],
-  ...[
-    'paclitaxel',
-    'docetaxel',
-    'vincristine',
-    'oxaliplatin',
-    'cisplatin',
-    'bortezomib',
-    'thalidomide',
-    'metronidazole',
-  ],
-  ...['linezolid', 'isoniazid', 'nitrofurantoin', 'amiodarone', 'monoclonal-gammopathy', 'organic-solvents', 'arsenic'],
-];
+/** The same, and what does it late in life. */
+const reasonsOfLongAxons = [...harmsLongAxons, 'dialysis', 'amyloidosis', 'amiodarone', 'monoclonal-gammopathy'];
 const longAxons = sites('length-dependent-polyneuropathy', 'sensory-polyneuropathy', 'small-fibre-polyneuropathy');
 
 /** Feeling that is lost slowly, on no side that was named, in somebody whose long axons have a reason to fail. Judged. */
 const numbAndHarmed: ToldPattern = {
-  groups: [numb, harmsLongAxons],
+  groups: [numb, reasonsOfLongAxons],
   butNot: [
     ...['face-numbness', 'perioral-numbness', 'nocturnal-hand-paraesthesiae', 'hand-pain', 'arm-pain', 'shoulder-pain'],
     ...['radicular-arm-pain', 'radicular-leg-pain', 'thigh-pain', 'back-pain', 'neck-pain', 'saddle-numbness'],

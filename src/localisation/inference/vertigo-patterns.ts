@@ -1,5 +1,6 @@
 import type { Exam } from '../../exam/exam.ts';
 import type { Finding } from '../../exam/finding.ts';
+import { cameFast } from '../../exam/pace.ts';
 import { kinds, sites } from './history/history-weight.ts';
 import { shiftBy } from './limb-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
@@ -85,7 +86,7 @@ const atRisk: ReadonlySet<string> = new Set([
 const old = 60;
 
 function ataxicWalkShifts({ findings, history, onset, person }: Exam): readonly Shift[] {
-  if ((onset.pace !== 'acute' && onset.pace !== 'hyperacute') || !tells(history, spinning)) return [];
+  if (!cameFast(onset) || !tells(history, spinning)) return [];
   const wrong = findings.filter(({ abnormal }) => abnormal);
   if (wrong.some(({ item }) => item.key === 'abnormal-head-impulse' || inTheHangingHead.has(item.key))) return [];
   const falls = wrong.find(({ item }) => cannotStand.has(item.key));

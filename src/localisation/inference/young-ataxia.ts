@@ -1,6 +1,7 @@
 import type { Exam } from '../../exam/exam.ts';
 import type { Finding } from '../../exam/finding.ts';
 import { daysPerYear } from '../../kernel/days.ts';
+import { harmsLongAxons } from './harmed-axons.ts';
 import { kinds, sites } from './history/history-weight.ts';
 import { shiftBy } from './limb-patterns.ts';
 import type { Shift } from './shift.ts';
@@ -23,19 +24,18 @@ const saysToSway: ReadonlySet<string> = new Set(['unsteadiness', 'clumsiness', '
 const ofPressure: ReadonlySet<string> = new Set(['headache', 'new-headache', 'morning-headache', 'vomiting']);
 const ofWeakFeet: ReadonlySet<string> = new Set(['foot-drop', 'high-stepping', 'heel-walking', 'toe-walking']);
 /** What starves or poisons long axons in the young too. */
-const harmsLongAxons: ReadonlySet<string> = new Set([
-  ...['diabetes-mellitus', 'alcohol-excess', 'organic-solvents', 'arsenic', 'thallium', 'lead', 'other-heavy-metal'],
-  ...['vincristine', 'cisplatin', 'oxaliplatin', 'paclitaxel', 'docetaxel', 'bortezomib', 'thalidomide', 'cancer'],
-  ...[
-    'metronidazole',
-    'nitrofurantoin',
-    'isoniazid',
-    'linezolid',
-    'chronic-kidney-disease',
-    'hiv-infection',
-    'leprosy',
-  ],
-  ...['critical-illness', 'bariatric-surgery', 'malnutrition', 'burning-feet', 'nitrous-oxide'],
+const starvesOrPoisons: ReadonlySet<string> = new Set([
+  ...harmsLongAxons,
+  'thallium',
+  'lead',
+  'other-heavy-metal',
+  'cancer',
+  'leprosy',
+  'critical-illness',
+  'bariatric-surgery',
+  'malnutrition',
+  'burning-feet',
+  'nitrous-oxide',
 ]);
 
 function isSlow({ onset: { pace, durationDays }, course }: Exam): boolean {
@@ -51,7 +51,7 @@ const isLostJerk = ({ item: { probe }, value }: Finding): boolean =>
 export function youngAtaxiaShifts(exam: Exam): readonly Shift[] {
   const { findings, history, person, onset } = exam;
   if (person.ageYears === undefined || person.ageYears - (onset.durationDays ?? 0) / daysPerYear >= began) return [];
-  if (!isSlow(exam) || tells(history, harmsLongAxons) || tells(history, ofPressure)) return [];
+  if (!isSlow(exam) || tells(history, starvesOrPoisons) || tells(history, ofPressure)) return [];
   const wrong = findings.filter(({ abnormal }) => abnormal);
   const jerk = wrong.find((finding) => isLostJerk(finding) && finding.item.region === 'lower-limbs');
   const walks = wrong.some(({ item }) => sways.has(item.key));

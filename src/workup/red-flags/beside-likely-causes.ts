@@ -263,7 +263,12 @@ function isSettledSpasticity(facts: BedsideFacts): boolean {
 }
 
 /** Parts that botulism takes one after the other, downwards; the food or the needle counts as one. Source: CDC 2021, clinical guidelines for botulism. */
-const partsOfBotulism: readonly { readonly signs: readonly string[]; readonly told: readonly string[] }[] = [
+const partsOfBotulism: readonly {
+  readonly signs: readonly string[];
+  readonly told: readonly string[];
+  /** Limbs that were found weak belong to it. */
+  readonly hasLimbs?: true;
+}[] = [
   {
     signs: [...eyeMovementSigns, 'cranial-nerves/ptosis', 'cranial-nerves/diplopia'],
     told: ['drooping-eyelids', 'diplopia'],
@@ -278,6 +283,7 @@ const partsOfBotulism: readonly { readonly signs: readonly string[]; readonly to
   {
     signs: ['autonomic/breathlessness-at-rest', 'tone/upper-limb', 'tone/lower-limb', 'power/neck-flexion'],
     told: ['weakness', 'arm-weakness', 'leg-weakness', 'breathlessness', 'descending-weakness', 'ascending-weakness'],
+    hasLimbs: true,
   },
   {
     signs: [
@@ -291,11 +297,11 @@ const partsOfBotulism: readonly { readonly signs: readonly string[]; readonly to
 
 /** Two parts at least: what it takes alone, a tongue, a lid or a throat, is hardly ever its work. */
 export function goingDown(facts: BedsideFacts): readonly Reason[] {
-  const parts = partsOfBotulism.map(({ signs, told }) => [
+  const parts = partsOfBotulism.map(({ signs, told, hasLimbs }) => [
     ...findingReasons(facts.query.abnormal(signs), 1),
     ...facts.told(...told).slice(0, 1),
+    ...(hasLimbs ? findingReasons(facts.weakLimbs, 1) : []),
   ]);
-  if (facts.weakLimbs.length > 0) parts[2]?.push(...findingReasons(facts.weakLimbs, 1));
   const taken = parts.filter((reasons) => reasons.length > 0);
   return taken.length >= 2 ? taken.flat() : [];
 }

@@ -9,7 +9,7 @@ import { feverReasons, trueFever } from './fever.ts';
 import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { centralSigns, isKnownAura, oneSidedWeakness, onOneSide, suddenFocalSigns } from './sudden-deficit.ts';
 import { isAtLeast, isUnder, written } from './thresholds.ts';
-import { oneSidedComplaints } from './told-sides.ts';
+import { isToldOfOneSide, oneSidedComplaints } from './told-sides.ts';
 import { checkWernicke } from './wernicke.ts';
 
 /** Autoimmune encephalitis comes on in under three months (Graus 2016). */
@@ -326,15 +326,13 @@ function checkMeningitis(facts: BedsideFacts): Verdict | null {
 
 /** Sight that blurs for moments, not of one eye, in weeks of headache before fifty: discs that swell, and no artery. */
 function isSightUnderPressure(facts: BedsideFacts): boolean {
-  const { exam, query, told } = facts;
-  const side = query.history('transient-visual-loss')?.side;
+  const { exam, told } = facts;
   const isWeeks = exam.onset.pace === 'subacute' && facts.beganWithin(3) !== 'yes';
   const vessels = told('hypertension', 'diabetes-mellitus', 'tobacco', 'atrial-fibrillation', 'thrombophilia');
   return (
     told(...headache).length > 0 &&
     isWeeks &&
-    side !== 'left' &&
-    side !== 'right' &&
+    !isToldOfOneSide(facts, 'transient-visual-loss') &&
     (exam.person.ageYears ?? 50) < 50 &&
     vessels.length === 0
   );

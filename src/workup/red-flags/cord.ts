@@ -1,8 +1,8 @@
-import { powerOf } from '../../causes/exam-query.ts';
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import type { Finding } from '../../exam/finding.ts';
 import { isOnLimb } from '../../exam/place-on-limb.ts';
+import { powerOf } from '../../exam/power.ts';
 import { bodySides } from '../../kernel/side.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { feverReasons } from './fever.ts';

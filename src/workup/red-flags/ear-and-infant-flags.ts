@@ -1,4 +1,5 @@
 import { findingReasons } from '../../causes/reasons.ts';
+import { cameFast } from '../../exam/pace.ts';
 import { fromMemory, recalled } from '../../kernel/cite.ts';
 import { present, type RedFlagRule } from './rule.ts';
 
@@ -33,12 +34,11 @@ export const earAndInfantFlags: readonly RedFlagRule[] = [
     source: recalled('sudden-hearing-loss-2019'),
     check: (facts) => {
       const { query } = facts;
-      const { pace } = facts.exam.onset;
       const deaf = [
         ...facts.told('hearing-loss'),
         ...findingReasons(query.abnormal(['cranial-nerves/hearing-loss']), 2),
       ];
-      const isSudden = (pace === 'hyperacute' || pace === 'acute') && facts.beganWithin(30) === 'yes';
+      const isSudden = cameFast(facts.exam.onset) && facts.beganWithin(30) === 'yes';
       // Ears that come and go, run, hurt from a cold or conduct badly are another matter.
       const other = [
         ...facts.told(

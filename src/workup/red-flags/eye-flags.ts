@@ -7,6 +7,7 @@ import { bodySides } from '../../kernel/side.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { headache } from './brain-flags.ts';
 import { reducedConsciousness } from './consciousness.ts';
+import { isOnBothSides } from './cord.ts';
 import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { each } from './story.ts';
 import { isKnownAura } from './sudden-deficit.ts';
@@ -18,11 +19,7 @@ const drowningWithinDays = 92;
 /** Sight that goes on failing under discs that are swollen on both sides. */
 function isSightDrowning(facts: BedsideFacts): boolean {
   const discs = facts.query.abnormal(['cranial-nerves/optic-disc-swelling']);
-  return (
-    new Set(discs.map(({ side }) => side)).size === 2 &&
-    facts.exam.course === 'progressive' &&
-    facts.beganWithin(drowningWithinDays) === 'yes'
-  );
+  return isOnBothSides(discs) && facts.exam.course === 'progressive' && facts.beganWithin(drowningWithinDays) === 'yes';
 }
 
 /** Flags of sight, of the pupil and of the third nerve. */

@@ -1,5 +1,6 @@
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing, sayingOnce } from '../../causes/reasons.ts';
+import { cameFast } from '../../exam/pace.ts';
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { headache } from './brain-flags.ts';
@@ -260,10 +261,10 @@ export const headFlags: readonly RedFlagRule[] = [
     check: (facts) => {
       const palsy = facts.query.abnormal(['cranial-nerves/facial-weakness', 'cranial-nerves/upper-facial-weakness']);
       const sides = new Set(palsy.map(({ side }) => side));
-      const { durationDays, pace } = facts.exam.onset;
+      const { durationDays } = facts.exam.onset;
       const isFresh = durationDays !== undefined && durationDays <= 3;
       // Of what came within hours or days the day must be asked, for treatment helps in the first three.
-      const isUndated = durationDays === undefined && (pace === 'acute' || pace === 'hyperacute');
+      const isUndated = durationDays === undefined && cameFast(facts.exam.onset);
       // With signs of the brainstem the palsy is part of a stroke.
       const told = notOfBothSides(facts, 'face-droop');
       const isLookedAt = facts.query.tested(faceSigns);

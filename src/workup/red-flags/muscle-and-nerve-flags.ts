@@ -1,6 +1,6 @@
-import { powerOf } from '../../causes/exam-query.ts';
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons } from '../../causes/reasons.ts';
+import { powerOf } from '../../exam/power.ts';
 import { fromMemory, read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { breathingSigns, bulbarReasons } from './breathing.ts';

@@ -1,6 +1,7 @@
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { lowerFirst, quantityWords } from '../../exam/describe.ts';
 import type { InvestigationResult } from '../../exam/exam.ts';
+import { cameFast } from '../../exam/pace.ts';
 import { fromMemory, read, recalled, type Source } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { dangerOf } from './danger-words.ts';
@@ -57,10 +58,7 @@ export const raisingResults: readonly RaisingResult[] = [
     results: ['angiography-head-neck'],
     values: ['occlusion', 'dissection'],
     withinDays: 7,
-    beside: (facts) => {
-      const { pace } = facts.exam.onset;
-      return pace === 'hyperacute' || pace === 'acute' ? anyDeficit(facts) : [];
-    },
+    beside: (facts) => (cameFast(facts.exam.onset) ? anyDeficit(facts) : []),
     source: recalled('nice-ng128', 'imaging'),
   },
   {
@@ -98,10 +96,7 @@ export const raisingResults: readonly RaisingResult[] = [
     results: headImages,
     values: ['infarct', 'haemorrhage'],
     withinDays: 7,
-    beside: (facts) => {
-      const { pace } = facts.exam.onset;
-      return pace === 'hyperacute' || pace === 'acute' ? anyDeficit(facts) : [];
-    },
+    beside: (facts) => (cameFast(facts.exam.onset) ? anyDeficit(facts) : []),
     source: recalled('nice-ng128', 'imaging'),
   },
   {
