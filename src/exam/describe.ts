@@ -1,6 +1,7 @@
 import { bodyPartTable } from '../anatomy/body-parts.ts';
 import { skinPlace } from '../anatomy/skin-places.ts';
 import type { Side } from '../kernel/side.ts';
+import { joinWords } from '../kernel/words.ts';
 import { comaScale } from './catalogue/coma-scale.ts';
 import type { Item } from './catalogue/item.ts';
 import { resultByKey } from './catalogue/results.ts';
@@ -198,6 +199,7 @@ function sense(item: Item): string {
 /** Left or right before the noun it belongs to: "left calf", "top of the left foot", "back of the hand on the left". */
 function onSide(place: string, side: Side): string {
   if (side === 'midline') return place;
+  if (place.startsWith('half of ')) return `${side} ${place}`;
   const inner = /^([^,]* of the )([^,]+)$/.exec(place);
   if (inner !== null) return `${inner[1]}${side} ${inner[2]}`;
   return / the |,/.test(place) ? `${place} on the ${side}` : `${side} ${place}`;
@@ -221,6 +223,21 @@ function isLimbs(region: string): boolean {
 /** "eye opening 4, verbal response not tested, motor response 6" */
 export function describeParts({ parts }: ScoredScale): string {
   return comaScale.parts.map(({ key, label }) => `${label.toLowerCase()} ${parts[key] ?? 'not tested'}`).join(', ');
+}
+
+/** Several statements, each part of the body named once: "cranial nerves" and "power and reflexes of the upper limbs". */
+export function describeStatements(statements: readonly Omit<NormalStatement, 'pointer'>[]): readonly string[] {
+  const sections = new Map<string, string[]>();
+  for (const statement of statements) {
+    const whole = describeStatement(statement);
+    const name = lowerFirst(sectionOf(statement.section).label);
+    const where = whole.startsWith(name) ? whole.slice(name.length) : '';
+    sections.set(where, [...(sections.get(where) ?? []), where === '' ? whole : name]);
+  }
+  return [...sections].flatMap(([where, names]) => {
+    const distinct = [...new Set(names)];
+    return where === '' ? distinct : [`${joinWords(distinct)}${where}`];
+  });
 }
 
 /** What a summary statement speaks of: "cranial nerves", "power of the left lower limb", "sensation on the right". */

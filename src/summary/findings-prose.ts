@@ -137,9 +137,21 @@ function movementsOf(value: string, group: readonly Finding[], tested: readonly 
   });
   const single = same.filter(({ item }) => !whole.some(([region]) => region === item.region));
   return [
-    ...single.map(({ item }) => plainLabel(item)),
+    ...sameJointOnce(single.map(({ item }) => plainLabel(item))),
     ...(whole.length === 0 ? [] : [`all movements tested of the ${joinWords(whole.map(([, name]) => name))}`]),
   ];
+}
+
+const joint = /^(?:shoulder|elbow|wrist|finger|thumb|hip|knee|ankle|great toe|toe|neck|trunk) /;
+
+/** "ankle inversion", "eversion": a joint is named once for the movements of it that follow one another. */
+function sameJointOnce(movements: readonly string[]): readonly string[] {
+  return movements.map((movement, index) => {
+    const [name] = joint.exec(movement) ?? [];
+    return name !== undefined && movements[index - 1]?.startsWith(name) === true
+      ? movement.slice(name.length)
+      : movement;
+  });
 }
 
 function gradesOf(group: readonly Finding[]): readonly string[] {
@@ -205,12 +217,20 @@ function places(findings: readonly Finding[]): string {
   const others = findings
     .filter(({ place }) => place !== undefined && place.kind !== 'dermatome' && place.kind !== 'level-below')
     .map(({ place }) => placeName(place));
+  const [territories, spots] = [true, false].map((isOfNerve) =>
+    others.filter((name) => ofNerve.test(name) === isOfNerve).map((name) => name.replace(ofNerve, '')),
+  );
   return joinWords([
-    ...(others.length > 0 ? [`at the ${joinWords(others)}`] : []),
+    ...(spots !== undefined && spots.length > 0 ? [`at the ${joinWords(spots)}`] : []),
+    ...(territories !== undefined && territories.length > 0
+      ? [`in the territory of the ${joinWords(territories, 'and the')}`]
+      : []),
     ...(dermatomes.length > 0 ? [`in ${joinWords(dermatomes)}`] : []),
     ...below,
   ]);
 }
+
+const ofNerve = / territory$/;
 
 /** "C6 to C8" for neighbours, in the order of the body. */
 function dermatomeRuns(keys: readonly string[]): readonly string[] {
@@ -230,7 +250,8 @@ function dermatomeRuns(keys: readonly string[]): readonly string[] {
 function placeName(place: Finding['place']): string {
   if (place === undefined) return '';
   if (place.kind === 'landmark' || place.kind === 'territory') {
-    return lowerFirst(skinPlace(place.kind, place.key)?.label ?? place.key);
+    // The side that follows says which half.
+    return lowerFirst(skinPlace(place.kind, place.key)?.label ?? place.key).replace(/^half of the /, '');
   }
   return place.key.replaceAll('-', ' ');
 }

@@ -2,9 +2,7 @@ import { historyReason } from '../causes/exam-query.ts';
 import type { Course, Exam, HistoryStatement, OnsetPace } from '../exam/exam.ts';
 import { daysPerYear } from '../kernel/days.ts';
 import { joinWords, sentence } from '../kernel/words.ts';
-
-/** Denials that are spoken; the rest stand in the exam. */
-const mostDenied = 3;
+import type { Detail } from './detail.ts';
 
 const onsetWords: Readonly<Record<OnsetPace, string>> = {
   hyperacute: 'sudden onset',
@@ -20,6 +18,19 @@ const courseWords: Readonly<Record<Course, string>> = {
   fluctuating: 'fluctuating',
   monophasic: 'a single episode',
 };
+
+/** The course where it stands before "history". */
+const courseOfHistory: Readonly<Record<Course, string>> = {
+  progressive: 'progressive ',
+  static: 'static ',
+  improving: 'improving ',
+  'relapsing-remitting': 'relapsing and remitting ',
+  fluctuating: 'fluctuating ',
+  monophasic: '',
+};
+
+/** Days of history from which so slow an onset goes without saying. */
+const saidByDuration: Readonly<Partial<Record<OnsetPace, number>>> = { subacute: 21, chronic: 60 };
 
 /** A complaint that another one says more exactly is not said twice. */
 const saidBy: Readonly<Record<string, readonly string[]>> = {
@@ -44,17 +55,19 @@ function isSaidByAnother({ key }: HistoryStatement, told: readonly HistoryStatem
 }
 
 /** Who it is, how it began and went on, what was told and what was denied. */
-export function openingSentences(exam: Exam): readonly string[] {
+export function openingSentences(exam: Exam, most: Pick<Detail, 'told' | 'denied'>): readonly string[] {
   const present = exam.history.filter((statement) => statement.present);
   const said = present.filter((statement) => !isSaidByAnother(statement, present));
   const words = (isMedicine: boolean): readonly string[] =>
     said.filter(({ kind }) => (kind === 'medication') === isMedicine).map((one) => historyReason(one).text);
-  const told = words(false);
+  const complaints = words(false);
+  const unsaid = complaints.length - most.told;
+  const told = unsaid > 1 ? [...complaints.slice(0, most.told), `${unsaid} more facts`] : complaints;
   const taken = words(true);
   const denied = exam.history
     .filter((statement) => !statement.present)
     .map((statement) => historyReason(statement).text.replace(/^no (?:an? )?/, ''))
-    .slice(0, mostDenied);
+    .slice(0, most.denied);
   const report = told.length > 0 ? `the history includes ${joinWords(told)}` : '';
   const medicines = taken.length > 0 ? `medicines: ${joinWords(taken)}` : '';
   // "No falls" and "no fever" both read well; "there is no falls" does not.
@@ -74,11 +87,21 @@ function personAndTempo(exam: Exam): string {
   ].join(', ');
   if (durationDays === undefined)
     return tempo === '' ? `${person}; onset and course are not stated` : `${person}, ${tempo}`;
+  if (durationDays >= (saidByDuration[pace ?? 'hyperacute'] ?? Number.POSITIVE_INFINITY)) {
+    const adjective = exam.course === undefined ? '' : courseOfHistory[exam.course];
+    const single = exam.course === 'monophasic' ? ', a single episode' : '';
+    return `${person} with ${articleFor(durationWords(durationDays))} ${durationWords(durationDays).replace(/ (\w+?)s?$/, `-$1 ${adjective}history`)}${single}`;
+  }
   const history =
     durationDays === 0
       ? 'history of less than a day'
       : durationWords(durationDays).replace(/ (\w+?)s?$/, '-$1 history');
-  return `${person} with ${/^(?:8|11|18)-/.test(history) ? 'an' : 'a'} ${history}${tempo === '' ? '' : `: ${tempo}`}`;
+  return `${person} with ${articleFor(history)} ${history}${tempo === '' ? '' : `: ${tempo}`}`;
+}
+
+/** "an 8-month", "a 3-day". */
+function articleFor(text: string): string {
+  return /^(?:8|11|18)\b/.test(text) ? 'an' : 'a';
 }
 
 /** "a 46-year-old woman", "a man of unstated age", "a 3-year-old girl", "a person of 30". */

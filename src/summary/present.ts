@@ -2,13 +2,15 @@ import type { RankedCause, Reason } from '../causes/ranked-cause.ts';
 import { itemById } from '../exam/catalogue/catalogue.ts';
 import { comaScale } from '../exam/catalogue/coma-scale.ts';
 import { type SectionKey, sectionKeys } from '../exam/catalogue/item.ts';
-import { describeItem, describeParts, describeResult, describeStatement, lowerFirst } from '../exam/describe.ts';
+import { describeItem, describeParts, describeResult, describeStatements, lowerFirst } from '../exam/describe.ts';
 import type { Exam } from '../exam/exam.ts';
 import type { Finding, ScoredScale } from '../exam/finding.ts';
+import { type BodySide, bodySides } from '../kernel/side.ts';
 import { joinWords, sentence } from '../kernel/words.ts';
 import type { NextExamination } from '../localisation/localisation.ts';
 import type { Assessment, RedFlag, WorkupItem } from '../workup/assessment.ts';
 import { priorityOrder } from '../workup/propose-workup.ts';
+import { type Detail, withinAMinute } from './detail.ts';
 import { findingClauses, notTestedClauses, sectionClauses } from './findings-prose.ts';
 import { openingSentences } from './opening.ts';
 import { percent, siteSentences, withoutSide } from './site-prose.ts';
@@ -16,29 +18,28 @@ import { type Spelling, spell } from './spelling.ts';
 
 export type PresentedParts = Omit<Assessment, 'presentation' | 'modelVersion'>;
 
-/** As many as a listener can hold; the answer's lists have the rest. */
-const mostNegatives = 4;
-
 /**
- * What a clinician would say to a colleague: red flags first, then the person and the course, the
+ * What a clinician would say to a colleague within a minute: red flags first, then the person and the course, the
  * positive findings in the order of the examination, the relevant negatives, what was not tested, pattern and place with
- * the two best reasons, causes for and against, next steps, and the caution. Paragraphs are separated by a blank line.
+ * the best reasons, causes for and against, and next steps; after it the caution. Where much was found, less is said of the
+ * rest; red flags, positive findings, the site and the likeliest cause are always said. Paragraphs are separated by a blank line.
  */
 export function present(exam: Exam, parts: PresentedParts, options: { readonly spelling: Spelling }): string {
-  const paragraphs = [
-    flagSentences(parts.redFlags),
-    openingSentences(exam),
-    [...examinationSentences(exam, parts), ...resultSentences(exam)],
-    siteSentences(parts, exam.findings.length + exam.scales.length > 0),
-    causeSentences(parts.causes),
-    [...nextSentences(exam, parts), ...needlessSentences(parts)],
-    [parts.caution],
-  ];
-  const text = paragraphs
-    .map((sentences) => sentences.filter((text) => text !== '').join(' '))
-    .filter((paragraph) => paragraph !== '')
-    .join('\n\n');
-  return spell(text, options.spelling);
+  const isExamined = exam.findings.length + exam.scales.length > 0;
+  const speech = withinAMinute((detail) =>
+    [
+      flagSentences(parts.redFlags),
+      openingSentences(exam, detail),
+      [...examinationSentences(exam, parts, detail), ...resultSentences(exam, detail)],
+      siteSentences(parts, { isExamined, ...detail }),
+      causeSentences(parts.causes, detail),
+      [...nextSentences(exam, parts, detail), ...needlessSentences(parts)],
+    ]
+      .map((sentences) => sentences.filter((text) => text !== '').join(' '))
+      .filter((paragraph) => paragraph !== '')
+      .join('\n\n'),
+  );
+  return spell([speech, parts.caution].filter((text) => text !== '').join('\n\n'), options.spelling);
 }
 
 /**
@@ -73,15 +74,15 @@ function namedFlags(flags: readonly RedFlag[]): readonly string[] {
   return ['Red flags.', ...groups];
 }
 
-function examinationSentences(exam: Exam, parts: PresentedParts): readonly string[] {
+function examinationSentences(exam: Exam, parts: PresentedParts, detail: Detail): readonly string[] {
   if (exam.findings.length === 0 && exam.scales.length === 0) return ['No examination findings were recorded.'];
   const abnormal = exam.findings.filter((finding) => finding.abnormal);
   const positives = sectionKeys.flatMap((section) => sectionSentence(section, abnormal, exam.findings));
-  const negatives = findingClauses(relevantNegatives(exam, parts), exam.findings);
+  const negatives = findingClauses(relevantNegatives(exam, parts, detail.negatives), exam.findings);
   const untested = notTestedClauses(exam.findings);
   const nothing = exam.scales.some(isLowered) ? [] : ['On examination nothing abnormal was found.'];
   return [
-    ...(positives.length > 0 ? [`On examination, ${lowerFirst(positives.join(' '))}`] : nothing),
+    ...(positives.length > 0 ? [positiveSentences(positives)] : nothing),
     ...exam.scales.map(scaleSentence),
     ...(negatives.length > 0 ? [sentence(`relevant negatives: ${negatives.join('; ')}`)] : []),
     ...otherwiseNormalSentence(exam),
@@ -89,13 +90,10 @@ function examinationSentences(exam: Exam, parts: PresentedParts): readonly strin
   ];
 }
 
-/** Results that a listener can hold; the record has the rest. */
-const mostResults = 4;
-
 /** What is back already, images first, which say more in fewer words. */
-function resultSentences({ results }: Exam): readonly string[] {
+function resultSentences({ results }: Exam, detail: Detail): readonly string[] {
   const imagesFirst = results.toSorted((a, b) => Number(a.value === undefined) - Number(b.value === undefined));
-  const spoken = imagesFirst.slice(0, mostResults).map(describeResult);
+  const spoken = imagesFirst.slice(0, detail.results).map(describeResult);
   const more = results.length - spoken.length;
   if (spoken.length === 0) return [];
   return [sentence(`results: ${spoken.join('; ')}${more > 0 ? `; and ${more} more` : ''}`)];
@@ -104,6 +102,25 @@ function resultSentences({ results }: Exam): readonly string[] {
 /** Whether a part that was tested misses its best score. */
 function isLowered({ parts }: ScoredScale): boolean {
   return comaScale.parts.some(({ key, scores: [best] }) => parts[key] !== null && parts[key] !== best?.score);
+}
+
+/** From so many sentences on that end on one side, the side is said once for all of them. Judged. */
+const sideOnceFrom = 3;
+
+function positiveSentences(positives: readonly string[]): string {
+  for (const side of bodySides) {
+    const without = positives.map((text) => withoutItsSide(text, side));
+    const isOfOneSide = without.every(
+      (text, index) => text !== positives[index] && !/\b(?:left|right|both sides)\b/.test(text),
+    );
+    if (positives.length >= sideOnceFrom && isOfOneSide)
+      return `On examination of the ${side} side, ${lowerFirst(without.join(' '))}`;
+  }
+  return `On examination, ${lowerFirst(positives.join(' '))}`;
+}
+
+function withoutItsSide(text: string, side: BodySide): string {
+  return text.replaceAll(` on the ${side}`, '').replaceAll(new RegExp(`\\b(at the|the) ${side} `, 'gi'), '$1 ');
 }
 
 function scaleSentence(scale: ScoredScale): string {
@@ -122,7 +139,7 @@ function sectionSentence(
 }
 
 /** Normal findings that were recorded one by one, those that speak most for the leading site first. */
-function relevantNegatives(exam: Exam, parts: PresentedParts): readonly Finding[] {
+function relevantNegatives(exam: Exam, parts: PresentedParts, most: number): readonly Finding[] {
   const weight = new Map(
     (parts.localisations[0]?.supporting ?? []).map((evidence) => [evidence.findingId, evidence.weight] as const),
   );
@@ -148,7 +165,7 @@ function relevantNegatives(exam: Exam, parts: PresentedParts): readonly Finding[
   const pairs = pairsOf(normal)
     .map((halves) => ({ halves, score: Math.max(...halves.map(score)) }))
     .sort((a, b) => b.score - a.score)
-    .slice(0, mostNegatives);
+    .slice(0, most);
   const chosen = new Set(pairs.flatMap(({ halves }) => halves));
   return exam.findings.filter((finding) => chosen.has(finding));
 }
@@ -169,24 +186,25 @@ function neighbourhood({ item, side }: Finding): string {
 }
 
 function otherwiseNormalSentence(exam: Exam): readonly string[] {
-  const words = [...new Set(exam.otherwiseNormal.map(describeStatement))];
-  return words.length === 0 ? [] : [sentence(`otherwise normal: ${joinWords(words)}`)];
+  const words = describeStatements(exam.otherwiseNormal);
+  const isLongList = words.some((text) => / and /.test(text));
+  return words.length === 0 ? [] : [sentence(`otherwise normal: ${isLongList ? words.join('; ') : joinWords(words)}`)];
 }
 
 /** Probability below which the first of the causes is listed and not said: one in twenty is hardly likelier than the next ones. Judged. */
 const standsOut = 0.05;
 
-function causeSentences(causes: readonly RankedCause[]): readonly string[] {
+function causeSentences(causes: readonly RankedCause[], detail: Detail): readonly string[] {
   const [first, ...others] = causes;
   if (first === undefined) return [];
   if (first.probability < standsOut) return ['No cause stands out.'];
-  const pro = joinWords(spokenReasons(first.supporting));
-  const contra = joinWords(spokenReasons(first.against));
-  const rest = others.filter((cause) => cause.probability >= 0.03).slice(0, 2);
+  const pro = joinWords(spokenReasons(first.supporting, detail.causeReasons));
+  const contra = joinWords(spokenReasons(first.against, detail.causeReasons));
+  const rest = others.filter((cause) => cause.probability >= 0.03).slice(0, detail.otherCauses);
   return [
     sentence(
       [
-        `the likeliest cause is ${lowerFirst(first.label)} (${percent(first.probability)})`,
+        `the likeliest cause is ${causeName(first)} (${percent(first.probability)})`,
         ...(pro === '' ? [] : [`for it ${pro}`]),
         ...(contra === '' ? [] : [`against it ${contra}`]),
       ].join('; '),
@@ -194,18 +212,23 @@ function causeSentences(causes: readonly RankedCause[]): readonly string[] {
     ...(rest.length > 0
       ? [
           sentence(
-            `next ${rest.length === 1 ? 'comes' : 'come'} ${joinWords(rest.map((cause) => `${lowerFirst(cause.label)} (${percent(cause.probability)})`))}`,
+            `next ${rest.length === 1 ? 'comes' : 'come'} ${joinWords(rest.map((cause) => `${causeName(cause)} (${percent(cause.probability)})`))}`,
           ),
         ]
       : []),
   ];
 }
 
+/** The cause without the list of what it comprises: "tumour of the skull base". */
+function causeName({ label }: RankedCause): string {
+  return lowerFirst(label.replace(/ \([^)]*,[^)]*\)/, ''));
+}
+
 /**
- * The first two reasons. After "for it" and "against it" nobody says once more that it fits, or that it is unusual, nor tells a
+ * The first reasons. After "for it" and "against it" nobody says once more that it fits, or that it is unusual, nor tells a
  * complaint beside the sign of the same name.
  */
-function spokenReasons(reasons: readonly Reason[]): readonly string[] {
+function spokenReasons(reasons: readonly Reason[], most: number): readonly string[] {
   // One measurement that is over several limits is said once.
   const measured = new Set<string>();
   const once = reasons.filter(({ pointer }) => {
@@ -215,20 +238,17 @@ function spokenReasons(reasons: readonly Reason[]): readonly string[] {
     return !isAgain;
   });
   const texts = once.map(({ text }) => text.replace(/ (fits|is unusual)$/, ''));
-  return texts.filter((text, at) => !texts.some((other, i) => i !== at && other.startsWith(`${text} `))).slice(0, 2);
+  return texts.filter((text, at) => !texts.some((other, i) => i !== at && other.startsWith(`${text} `))).slice(0, most);
 }
 
 /** Information, in bits, below which an item of the examination is listed but not said; the list says why. Judged. */
 const worthSaying = 0.08;
 
-/** Tests that a listener can hold, the most pressing first. */
-const spokenTests = 6;
-
-function nextSentences(exam: Exam, parts: PresentedParts): readonly string[] {
+function nextSentences(exam: Exam, parts: PresentedParts, detail: Detail): readonly string[] {
   const { workup, nextExamination, conclusion, localisations } = parts;
   const [next] = nextExamination;
   const bedside =
-    next === undefined || conclusion === 'no-abnormality' || next.gainBits < worthSaying
+    !detail.hasBedside || next === undefined || conclusion === 'no-abnormality' || next.gainBits < worthSaying
       ? []
       : [
           sentence(
@@ -238,7 +258,7 @@ function nextSentences(exam: Exam, parts: PresentedParts): readonly string[] {
             )}`,
           ),
         ];
-  const spoken = turnByTurn(workup.filter(({ tier }) => tier < 3)).slice(0, spokenTests);
+  const spoken = turnByTurn(workup.filter(({ tier }) => tier < 3)).slice(0, detail.tests);
   const tests = exam.requests === undefined ? testSentences('Suggested next', spoken) : choiceSentences(parts);
   return [...tests, ...bedside];
 }

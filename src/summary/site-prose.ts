@@ -6,9 +6,13 @@ import { joinWords, sentence } from '../kernel/words.ts';
 import { lowerKinds } from '../localisation/explanation/pattern.ts';
 import { siteWords } from '../localisation/explanation/site-words.ts';
 import type { Evidence, Localisation, RankedLocalisation } from '../localisation/localisation.ts';
+import type { Detail } from './detail.ts';
+
+/** Whether anything was examined, and how much is said. */
+type Manner = { readonly isExamined: boolean } & Pick<Detail, 'reasons' | 'hasPath'>;
 
 /** Pattern, place and reasons; what speaks against it; the nearest alternative. */
-export function siteSentences(localisation: Localisation, isExamined = true): readonly string[] {
+export function siteSentences(localisation: Localisation, manner: Manner): readonly string[] {
   const [first, second] = localisation.localisations;
   switch (localisation.conclusion) {
     case 'no-abnormality':
@@ -16,7 +20,7 @@ export function siteSentences(localisation: Localisation, isExamined = true): re
     case 'insufficient':
       return [
         'Too little was examined to say where the lesion is.',
-        ...broadGuess(localisation.localisations, isExamined),
+        ...broadGuess(localisation.localisations, manner.isExamined),
       ];
     case 'not-anatomical':
       return [
@@ -33,7 +37,7 @@ export function siteSentences(localisation: Localisation, isExamined = true): re
   const pattern = syndrome === siteWords(first) ? 'the findings are' : `the pattern is ${article(syndrome)},`;
   const isSeveral = localisation.conclusion === 'multiple-sites';
   const verb = isSeveral ? 'more than one site is involved; the leading account is' : `${pattern} best explained by`;
-  const reasons = bestReasons(first);
+  const reasons = bestReasons(first, manner);
   return [
     sentence(
       `${verb} ${siteWords(first)} (${percent(first.probability)})${reasons === '' ? '' : `, chiefly because of ${reasons}`}`,
@@ -95,23 +99,35 @@ function leadingGuess(first: RankedLocalisation | undefined): readonly string[] 
 /** Words of a path that a listener follows; longer ones stand in the answer's list of evidence. */
 const longestPath = 16;
 
-/** The two strongest reasons out of different sections of the examination; what was found wrong says more than what was not. */
-function bestReasons(site: RankedLocalisation): string {
+/**
+ * The strongest reasons out of different sections of the examination; what was found wrong says more than what was not. Of what
+ * weighs alike what was seen comes before what was told, whose path through the nervous system nobody followed.
+ */
+function bestReasons(site: RankedLocalisation, { reasons, hasPath }: Manner): string {
   const chosen: Evidence[] = [];
   const isBelowTheTracts = belowTheTracts.has(site.kind);
   const wrong = site.supporting.filter((one) => one.abnormal && !(isBelowTheTracts && isOfTracts(one)));
-  for (const evidence of (wrong.length > 0 ? wrong : site.supporting).toSorted((a, b) => b.weight - a.weight)) {
+  const worth = (one: Evidence): number => one.weight / (isTold(one) ? seenOverTold : 1);
+  for (const evidence of (wrong.length > 0 ? wrong : site.supporting).toSorted((a, b) => worth(b) - worth(a))) {
     const same = chosen.some((other) => other.because === evidence.because || sectionOf(other) === sectionOf(evidence));
     if (!same) chosen.push(evidence);
-    if (chosen.length === 2) break;
+    if (chosen.length === reasons) break;
   }
   // The path in words is given once; the answer's list of evidence has it for each finding.
   return joinWords(
     chosen.map((evidence, index) => {
       const { text, because } = bothSidesAtOnce(evidence, wrong);
-      return index === 0 && because !== null && isShort(because) ? `${text} (${because})` : text;
+      const isFollowed = hasPath && index === 0 && !isTold(evidence);
+      return isFollowed && because !== null && isShort(because) ? `${text} (${because})` : text;
     }),
   );
+}
+
+/** How much more what was told must weigh than what was seen to be said before it. Judged. */
+const seenOverTold = 3;
+
+function isTold({ finding }: Evidence): boolean {
+  return finding.startsWith('/history/');
 }
 
 /** Kinds that leave the descending tracts alone: signs of these may be allowed for, but are no reason to name such a place. */
@@ -153,7 +169,9 @@ const isWorthNaming = (site: RankedLocalisation | undefined): site is RankedLoca
 
 /** The second of several places that are ill together, and what neither of them accounts for. */
 function besideSentences(first: RankedLocalisation, second: RankedLocalisation | undefined): readonly string[] {
-  if (!isWorthNaming(second)) return unexplainedSentence(first.unexplained);
+  // An account of several places names what would be said beside it.
+  if (!isWorthNaming(second) || first.label.includes(lowerFirst(second.label)))
+    return unexplainedSentence(first.unexplained);
   const open = new Set(second.unexplained.map(({ findingId }) => findingId));
   return [
     sentence(`beside it is ${siteWords(second)} (${percent(second.probability)})`),

@@ -5,6 +5,7 @@ import { siteWords } from '../../src/localisation/explanation/site-words.ts';
 import type { Localisation, RankedLocalisation } from '../../src/localisation/localisation.ts';
 import { createAssessor } from '../../src/summary/assess.ts';
 import { caution } from '../../src/summary/caution.ts';
+import { fullest } from '../../src/summary/detail.ts';
 import { findingClauses, notTestedClauses } from '../../src/summary/findings-prose.ts';
 import { durationWords, openingSentences, personWords } from '../../src/summary/opening.ts';
 import { percent } from '../../src/summary/site-prose.ts';
@@ -48,7 +49,9 @@ describe('opening', () => {
   it('says every statement of the history whole, with no comma that a list would tear apart', () => {
     for (const list of historyListKeys) {
       for (const { key } of historyLists[list]) {
-        const said = openingSentences(bedsideExam({ history: { [list]: [{ key, present: true }] } })).join(' ');
+        const said = openingSentences(bedsideExam({ history: { [list]: [{ key, present: true }] } }), fullest).join(
+          ' ',
+        );
         expect(said).toMatch(/(?:The history includes|Medicines:) [^,()]+(?: \([^,()]+\))?\.$/);
       }
     }
@@ -89,21 +92,21 @@ describe('opening', () => {
         family: [{ key: 'similar-disorder', present: false }],
       },
     });
-    expect(openingSentences(exam)).toEqual([
-      'A 63-year-old man with an 8-month history: onset over months to years, progressive since then.',
+    expect(openingSentences(exam, fullest)).toEqual([
+      'A 63-year-old man with an 8-month progressive history.',
       'The history includes neck pain; no fever or similar disorder in the family.',
     ]);
   });
 
   it('says a complaint once where another one says it more exactly', () => {
     const symptoms = ['headache', 'new-headache', 'weakness', 'vomiting'].map((key) => ({ key, present: true }));
-    expect(openingSentences(bedsideExam({ history: { symptoms } })).join(' ')).toContain(
+    expect(openingSentences(bedsideExam({ history: { symptoms } }), fullest).join(' ')).toContain(
       'The history includes new headache, weakness and vomiting.',
     );
   });
 
   it('says that onset and course are not stated', () => {
-    expect(openingSentences(bedsideExam({ person: { ageYears: 30, sex: 'female' } }))[0]).toBe(
+    expect(openingSentences(bedsideExam({ person: { ageYears: 30, sex: 'female' } }), fullest)[0]).toBe(
       'A 30-year-old woman; onset and course are not stated.',
     );
   });
@@ -112,7 +115,7 @@ describe('opening', () => {
 describe('the opening', () => {
   it('makes no hours of a trouble that began today', () => {
     const { onset, ...exam } = bedsideExam({ findings: {} });
-    expect(openingSentences({ ...exam, onset: { ...onset, durationDays: 0 } })[0]).toContain(
+    expect(openingSentences({ ...exam, onset: { ...onset, durationDays: 0 } }, fullest)[0]).toContain(
       'with a history of less than a day',
     );
   });
@@ -147,7 +150,7 @@ describe('findings in prose', () => {
       },
     });
     expect(findingClauses(findings)).toEqual([
-      'ankle dorsiflexion and ankle eversion 3/5 and great toe extension 1/5 on the left',
+      'ankle dorsiflexion and eversion 3/5 and great toe extension 1/5 on the left',
       'knee and ankle reflexes absent on both sides',
       'the left plantar response extensor',
       'the right plantar response flexor',
@@ -262,6 +265,31 @@ describe('presentation', () => {
     expect(presentation).toContain('muscle wasting at the forearm and hand on the left.');
   });
 
+  it('names the side once where all that was found is on it', () => {
+    const findings = {
+      inspection: [{ sign: 'wasting', site: 'hand', side: 'left', present: true }],
+      power: [{ movement: 'finger-abduction', side: 'left', grade: '3' }],
+      reflexes: [{ reflex: 'triceps', side: 'left', grade: '0' }],
+    };
+    const said = (more: object = {}) =>
+      saying(localised(fibular)).assess(bedsideExam({ findings: { ...findings, ...more } })).presentation;
+    expect(said()).toContain(
+      'On examination of the left side, muscle wasting at the hand. Finger abduction 3/5. Triceps reflex absent.',
+    );
+    const bothAnkles = { reflexes: [{ reflex: 'ankle', side: 'both', grade: '0' }] };
+    expect(said(bothAnkles)).toContain('On examination, muscle wasting at the left hand.');
+  });
+
+  it('names a part of the body once for all that is said to be normal there', () => {
+    const otherwiseNormal = [
+      { section: 'cranialNerves' },
+      { section: 'power', region: 'upper-limbs' },
+      { section: 'reflexes', region: 'upper-limbs' },
+    ];
+    const { presentation } = saying(localised(fibular)).assess(bedsideExam({ otherwiseNormal }));
+    expect(presentation).toContain('Otherwise normal: cranial nerves; power and reflexes of the upper limbs.');
+  });
+
   it('says a reason that stands on both sides once, with the path on both', () => {
     const reason = (side: 'left' | 'right', because: string) => ({
       finding: `/findings/power/${side === 'left' ? 0 : 1}`,
@@ -287,7 +315,7 @@ describe('presentation', () => {
     const { presentation } = saying(localised(fibular)).assess(exampleRead('foot-drop'));
     expect(presentation).toContain('A 46-year-old woman with a 12-day history');
     expect(presentation).toContain('a lesion of the left common fibular nerve at the fibular neck (81 %)');
-    expect(presentation).toContain('left ankle dorsiflexion 2/5 (its fibres run in this nerve)');
+    expect(presentation).toContain('because of left ankle dorsiflexion 2/5');
     expect(presentation).toContain('compression of the common fibular nerve at the fibular neck');
     expect(presentation).toContain('nerve conduction study');
     expect(presentation).not.toContain('Red flag');

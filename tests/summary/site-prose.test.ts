@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Evidence, Localisation, RankedLocalisation } from '../../src/localisation/localisation.ts';
+import { fullest } from '../../src/summary/detail.ts';
 import { siteSentences } from '../../src/summary/site-prose.ts';
 
 const evidence = (findingId: string, text: string, weight: number): Evidence => ({
@@ -27,12 +28,15 @@ const site = (
 });
 
 const answer = (conclusion: Localisation['conclusion'], localisations: RankedLocalisation[]): string =>
-  siteSentences({
-    localisations,
-    pattern: { key: '', label: 'Polyneuropathy', motorNeuron: 'none', symmetry: 'none', modalities: [] },
-    conclusion,
-    nextExamination: [],
-  }).join(' ');
+  siteSentences(
+    {
+      localisations,
+      pattern: { key: '', label: 'Polyneuropathy', motorNeuron: 'none', symmetry: 'none', modalities: [] },
+      conclusion,
+      nextExamination: [],
+    },
+    { isExamined: true, ...fullest },
+  ).join(' ');
 
 describe('why a site is named', () => {
   const supporting = [
@@ -49,6 +53,28 @@ describe('why a site is named', () => {
   it('gives it for the cord', () => {
     const cord = site({ site: 'x', label: 'Spinal cord', kind: 'cord', probability: 0.6, supporting });
     expect(answer('single-site', [cord])).toContain('Hoffmann');
+  });
+});
+
+describe('what was told', () => {
+  const told: Evidence = { ...evidence('history/symptoms|back-pain', 'back pain', 3), finding: '/history/symptoms/0' };
+  const cord = (weight: number) =>
+    site({
+      site: 'x',
+      label: 'Spinal cord',
+      kind: 'cord',
+      probability: 0.6,
+      supporting: [told, evidence('reflexes/knee|left', 'left knee reflex brisk', weight)],
+    });
+
+  it('comes after what was seen, and without a path', () => {
+    expect(answer('single-site', [cord(2)])).toContain(
+      'because of left knee reflex brisk (of reflexes/knee|left) and back pain.',
+    );
+  });
+
+  it('comes first where it weighs far more', () => {
+    expect(answer('single-site', [cord(0.5)])).toContain('because of back pain and left knee reflex brisk.');
   });
 });
 

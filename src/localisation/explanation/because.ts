@@ -251,7 +251,10 @@ function functionBreaks(hypothesis: Hypothesis, faculties: readonly Faculty[], s
       return sides.flatMap((one) =>
         breaksOn(pathOf(row, one), hypothesis.pathways.damage.brain, one).map(
           (found): Break => ({
-            text: `${structureWords(found)} ${isPlural(found) ? 'serve' : 'serves'} ${row.carries}`,
+            text:
+              found.structure === 'intracranial-pressure'
+                ? `pressure in the skull disturbs ${row.carries}`
+                : `${structureWords(found)} ${isPlural(found) ? 'serve' : 'serves'} ${row.carries}`,
             share: found.share,
           }),
         ),

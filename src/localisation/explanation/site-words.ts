@@ -28,6 +28,7 @@ const pairedKinds: ReadonlySet<SiteKind> = new Set<SiteKind>([
   'hemisphere',
   'brainstem',
   'cerebellum',
+  'visual-pathway',
 ]);
 
 /** Whether a site is a process and not a place. */
@@ -55,8 +56,9 @@ export function siteWords({
 }): string {
   const name = /^Guyon/.test(label) ? label : lowerFirst(label);
   if (isDiffuse === true && kind === 'hemisphere') return `a disorder of the ${name} on both sides`;
-  const lead = isDiffuse === true ? '' : processLeads.get(kind);
-  const isSided = side === 'left' || side === 'right';
+  const lead = /^process /.test(name) ? 'a ' : (processLeads.get(kind) ?? (isDiffuse === true ? '' : undefined));
+  // Several places together name the side of each.
+  const isSided = (side === 'left' || side === 'right') && !/: (?:left|right) /.test(name);
   if (lead !== undefined) return `${lead}${name}${isSided ? ` on the ${side}` : ''}`;
   if (isEitherSide === true) return `a lesion of the ${name}, side not told`;
   if (!isSided) {
