@@ -5,7 +5,7 @@ import { type SectionKey, sectionKeys } from '../exam/catalogue/item.ts';
 import { describeItem, describeParts, describeResult, describeStatements, lowerFirst } from '../exam/describe.ts';
 import type { Exam } from '../exam/exam.ts';
 import type { Finding, ScoredScale } from '../exam/finding.ts';
-import { type BodySide, bodySides } from '../kernel/side.ts';
+import { type BodySide, bodySides, isBodySide } from '../kernel/side.ts';
 import { joinWords, sentence } from '../kernel/words.ts';
 import type { NextExamination } from '../localisation/localisation.ts';
 import type { Assessment, RedFlag, WorkupItem } from '../workup/assessment.ts';
@@ -245,23 +245,25 @@ function spokenReasons(reasons: readonly Reason[], most: number): readonly strin
 const worthSaying = 0.08;
 
 function nextSentences(exam: Exam, parts: PresentedParts, detail: Detail): readonly string[] {
-  const { workup, nextExamination, conclusion, localisations } = parts;
-  const [next] = nextExamination;
-  const bedside =
-    !detail.hasBedside || next === undefined || conclusion === 'no-abnormality' || next.gainBits < worthSaying
-      ? []
-      : [
-          sentence(
-            `worth examining next: ${itemWords(
-              next,
-              localisations.some(({ isEitherSide }) => isEitherSide === true),
-            )}`,
-          ),
-        ];
-  const spoken = turnByTurn(workup.filter(({ tier }) => tier < 3)).slice(0, detail.tests);
+  const spoken = turnByTurn(parts.workup.filter(({ tier }) => tier < 3)).slice(0, detail.tests);
   const tests = exam.requests === undefined ? testSentences('Suggested next', spoken) : choiceSentences(parts);
-  return [...tests, ...bedside];
+  return [...tests, ...(detail.hasBedside ? bedsideSentence(parts) : [])];
 }
+
+/** What to examine next: a sign is looked for, anything else is examined. */
+function bedsideSentence({ nextExamination, conclusion, localisations }: PresentedParts): readonly string[] {
+  const [next] = nextExamination;
+  if (next === undefined || conclusion === 'no-abnormality' || next.gainBits < worthSaying) return [];
+  // Where no likely site has a side, either side tells as much.
+  const isEitherSide =
+    localisations.some((site) => site.isEitherSide === true) ||
+    localisations.every(({ side, probability }) => probability < likelySite || !isBodySide(side));
+  const verb = itemById.get(next.item)?.scale === 'presence' ? 'looking for' : 'examining';
+  return [sentence(`worth ${verb} next: ${itemWords(next, isEitherSide)}`)];
+}
+
+/** Probability from which the side of a site counts for what to examine. Judged. */
+const likelySite = 0.1;
 
 /** The item with its side, and with none where nothing tells it; a place of the skin is named with its side already. */
 function itemWords({ item, label, side, place }: NextExamination, isEitherSide: boolean): string {

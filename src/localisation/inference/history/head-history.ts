@@ -454,12 +454,13 @@ export const headHistory: readonly HistoryWeight[] = [
     1,
     'a drink calms myoclonic jerks with dystonia',
   ),
+  ...weigh('orthostatic-headache', kinds('meninges'), 1.8, 1, 'low pressure drags on the meninges'),
   ...weigh(
     'orthostatic-headache',
-    anyOf(kinds('meninges'), sites('abducens-nerve')),
-    1.8,
+    kinds('intracranial-pressure'),
+    0.3,
     1,
-    'low pressure drags on the meninges and on the sixth nerve',
+    'raised pressure hurts more on lying than on standing',
   ),
   ...weigh(
     'eye-pain-attacks',
