@@ -206,6 +206,8 @@ export const works = {
     'Yonekawa T et al. A nationwide survey of hypertrophic pachymeningitis in Japan. J Neurol Neurosurg Psychiatry 2014;85:732-9.',
   'nice-ng228': 'NICE NG228 Subarachnoid haemorrhage caused by a ruptured aneurysm. 2022.',
   'nice-ng217': 'NICE NG217 Epilepsies in children, young people and adults. 2022, updated 2025.',
+  'acute-symptomatic-seizure-2010':
+    'Beghi E et al. Recommendation for a definition of acute symptomatic seizure. Epilepsia 2010;51:671-5.',
   'bsr-gca-2020':
     'Mackie SL et al. British Society for Rheumatology guideline on giant cell arteritis. Rheumatology 2020;59:e1-23.',
   'delirium-2014': 'Inouye SK et al. Delirium in elderly people. Lancet 2014;383:911-22.',

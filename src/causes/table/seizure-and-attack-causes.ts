@@ -1,8 +1,10 @@
 import { read, recalled } from '../../kernel/cite.ts';
 import { anyHeadache, cortex, opticRadiation } from './brain-sites.ts';
-import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told } from './cause.ts';
+import { at, atLeast, type Cause, inKind, mondo, reads, shows, tempos, told, under } from './cause.ts';
 
 const clouded = ['higher-function/confusion', 'higher-function/inattention', 'higher-function/drowsiness'] as const;
+
+const ofItsValue = read('acute-symptomatic-seizure-2010', 'cutoffs of acute symptomatic seizures');
 
 /** Seizures, attacks that pass, and prion disease. */
 export const seizureAndAttackCauses: readonly Cause[] = [
@@ -174,6 +176,13 @@ export const seizureAndAttackCauses: readonly Cause[] = [
       told('resolved-deficit', 1.5, 0.5),
       told(['perinatal-injury', 'alcohol-excess', 'dementia', 'cancer'], 1.3, 1),
       told(['developmental-delay', 'twitching', 'psychiatric-disorder'], 1.2, 1),
+    ],
+    // A fit at such a value is a sign of the value.
+    quantities: [
+      under('sodium', 115, 'mmol/L', 0.15, 1, ofItsValue),
+      under('glucose-random', 2, 'mmol/L', 0.15, 1, ofItsValue),
+      under('calcium', 1.25, 'mmol/L', 0.15, 1, ofItsValue),
+      under('magnesium', 0.33, 'mmol/L', 0.15, 1, ofItsValue),
     ],
     values: [
       reads('eeg', [
