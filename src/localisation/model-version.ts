@@ -1,2 +1,2 @@
 /** Version of the clinical model: package version and a fingerprint of every table and weight. Written by `npm run generate`. */
-export const modelVersion = '0.1.0+8b51f52a1b1d';
+export const modelVersion = '0.1.0+cd8996f7eb44';

@@ -458,7 +458,7 @@ export const headHistory: readonly HistoryWeight[] = [
   ...weigh(
     'orthostatic-headache',
     kinds('intracranial-pressure'),
-    0.3,
+    0.4,
     1,
     'raised pressure hurts more on lying than on standing',
   ),
