@@ -10,8 +10,11 @@ import { siteCatalogue } from '../localisation/sites.ts';
  */
 const doubt = { always: 0.08, ofTheRest: 0.1, withoutSigns: 0.2 } as const;
 
-/** How much likelier a cause of the same kind of site is than one of a place far off; of a neighbouring kind half as much. Judged. */
-const nearness = { sameKind: 8, neighbour: 4, elsewhere: 1 } as const;
+/**
+ * How much likelier a cause of the same kind of site is than one of a place far off; of a neighbouring kind half as much. Judged.
+ * A place far off is as unlikely as the first site is certain, but for the least.
+ */
+const nearness = { sameKind: 8, neighbour: 4, elsewhere: 1, leastElsewhere: 0.15 } as const;
 
 /** Kinds of site that lie together or are mistaken for each other. */
 const neighbourhoods: readonly (readonly SiteKind[])[] = [
@@ -73,33 +76,45 @@ const weightOfRate = 0.4;
 /** Without a sign the ranked sites say less: what they do not hold together lies anywhere. */
 function claimOf(cause: Cause, localisations: readonly Ranked[], isFree: boolean): number {
   const { kinds, rate } = reachOf(cause);
-  const near = localisations.reduce((sum, { kind, probability }) => sum + probability * nearnessOf(kind, kinds), 0);
+  const elsewhere = isFree
+    ? nearness.elsewhere
+    : Math.max(nearness.leastElsewhere, nearness.elsewhere * (1 - (localisations[0]?.probability ?? 0)));
+  const near = localisations.reduce(
+    (sum, { kind, probability }) => sum + probability * nearnessOf(kind, kinds, elsewhere),
+    0,
+  );
   const anywhere = isFree ? Math.max(0, 1 - localisations.reduce((sum, { probability }) => sum + probability, 0)) : 0;
   return (near + anywhere * nearness.elsewhere) * rate ** weightOfRate;
 }
 
-function nearnessOf(kind: SiteKind, kinds: ReadonlySet<SiteKind>): number {
+function nearnessOf(kind: SiteKind, kinds: ReadonlySet<SiteKind>, elsewhere: number): number {
   if (kinds.has(kind)) return nearness.sameKind;
   const isNeighbour = neighbourhoods.some((hood) => hood.includes(kind) && hood.some((one) => kinds.has(one)));
-  return isNeighbour ? nearness.neighbour : nearness.elsewhere;
+  return isNeighbour ? nearness.neighbour : elsewhere;
 }
 
 interface Reach {
-  /** Kinds of site at which it is met, but for those where that is exceptional. */
+  /** Kinds of site at which it is met, but for those where that is rare beside its usual place. */
   readonly kinds: ReadonlySet<SiteKind>;
   /** The largest share that it has anywhere. */
   readonly rate: number;
 }
+
+/** Share of its largest rate below which a cause is a stranger at a site. Judged. */
+const besideUsual = 0.25;
 
 let kindsOfSites: ReadonlyMap<string, SiteKind> | undefined;
 
 const reachOf = rememberedWith((cause: Cause): Reach => {
   kindsOfSites ??= new Map(siteCatalogue().map(({ site }) => [site.key, site.kind]));
   const sites = kindsOfSites;
-  const usual = cause.produces.filter((row) => row.rate !== 'exceptional');
+  const rate = Math.max(...cause.produces.map((row) => rateShares[row.rate]));
+  const usual = cause.produces.filter(
+    (row) => row.rate !== 'exceptional' && rateShares[row.rate] >= rate * besideUsual,
+  );
   const kinds = usual.flatMap(({ kinds: named = [], sites: keys = [] }) => [
     ...named,
     ...keys.map((key) => sites.get(key)).filter((kind) => kind !== undefined),
   ]);
-  return { kinds: new Set(kinds), rate: Math.max(...cause.produces.map((row) => rateShares[row.rate])) };
+  return { kinds: new Set(kinds), rate };
 });

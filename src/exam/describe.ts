@@ -288,7 +288,13 @@ const unitNames: ReadonlyMap<string, string> = new Map([
 /** A number with its unit: "38.5 °C", "250 mL". */
 export function quantityWords(value: number, unit: string): string {
   // What stands in braces is a note, not a unit.
-  return `${value} ${unitNames.get(unit) ?? unit.replaceAll(/\{[^}]*\}/g, '')}`.trim();
+  return `${roundedForWords(value)} ${unitNames.get(unit) ?? unit.replaceAll(/\{[^}]*\}/g, '')}`.trim();
+}
+
+/** Four figures of what was converted from another unit; whole numbers as they are. */
+function roundedForWords(value: number): number {
+  if (Number.isInteger(value)) return value;
+  return Math.abs(value) >= 1000 ? Math.round(value) : Number(value.toPrecision(4));
 }
 
 /** "MRI of the brain: infarct", "creatine kinase 5200 U/L". */

@@ -49,25 +49,32 @@ const saidBy: Readonly<Record<string, readonly string[]>> = {
   'facial-pain': ['triggered-facial-pain'],
 };
 
-function isSaidByAnother({ key }: HistoryStatement, told: readonly HistoryStatement[]): boolean {
-  const closer = saidBy[key] ?? [];
-  return told.some((other) => closer.includes(other.key));
+function isSaidByAnother(statement: HistoryStatement, told: readonly HistoryStatement[]): boolean {
+  const closer = saidBy[statement.key] ?? [];
+  return told.some(
+    (other) =>
+      closer.includes(other.key) || (other.kind === statement.kind && other.label.startsWith(`${statement.label} `)),
+  );
 }
 
-/** Who it is, how it began and went on, what was told and what was denied. */
-export function openingSentences(exam: Exam, most: Pick<Detail, 'told' | 'denied'>): readonly string[] {
+/**
+ * Who it is, how it began and went on, what was told and what was denied.
+ * @param leading pointers of what first causes and red flags rest on: where not all is said, these are
+ */
+export function openingSentences(
+  exam: Exam,
+  most: Pick<Detail, 'told' | 'denied'>,
+  leading: ReadonlySet<string> = new Set(),
+): readonly string[] {
   const present = exam.history.filter((statement) => statement.present);
   const said = present.filter((statement) => !isSaidByAnother(statement, present));
-  const words = (isMedicine: boolean): readonly string[] =>
-    said.filter(({ kind }) => (kind === 'medication') === isMedicine).map((one) => historyReason(one).text);
-  const complaints = words(false);
-  const unsaid = complaints.length - most.told;
-  const told = unsaid > 1 ? [...complaints.slice(0, most.told), `${unsaid} more facts`] : complaints;
-  const taken = words(true);
-  const denied = exam.history
-    .filter((statement) => !statement.present)
-    .map((statement) => historyReason(statement).text.replace(/^no (?:an? )?/, ''))
-    .slice(0, most.denied);
+  const facts = said.filter(({ kind }) => kind !== 'medication');
+  const chosen = mostTelling(facts, most.told, leading);
+  const unsaid = facts.length - chosen.length;
+  const told = [...chosen.map(wordsOf), ...(unsaid === 0 ? [] : [`${unsaid} more facts`])];
+  const taken = said.filter(({ kind }) => kind === 'medication').map(wordsOf);
+  const absent = exam.history.filter((statement) => !statement.present);
+  const denied = mostTelling(absent, most.denied, leading).map((one) => wordsOf(one).replace(/^no (?:an? )?/, ''));
   const report = told.length > 0 ? `the history includes ${joinWords(told)}` : '';
   const medicines = taken.length > 0 ? `medicines: ${joinWords(taken)}` : '';
   // "No falls" and "no fever" both read well; "there is no falls" does not.
@@ -76,6 +83,22 @@ export function openingSentences(exam: Exam, most: Pick<Detail, 'told' | 'denied
     sentence(personAndTempo(exam)),
     sentence([report, medicines, denial].filter((part) => part !== '').join('; ')),
   ];
+}
+
+function wordsOf(statement: HistoryStatement): string {
+  return historyReason(statement).text;
+}
+
+/** As many as are said, in their order, those that conclusions rest on before others; a single one is not left out. */
+function mostTelling(
+  statements: readonly HistoryStatement[],
+  most: number,
+  leading: ReadonlySet<string>,
+): readonly HistoryStatement[] {
+  if (statements.length <= most + 1 && most > 3) return statements;
+  const byWorth = statements.toSorted((a, b) => Number(leading.has(b.pointer)) - Number(leading.has(a.pointer)));
+  const chosen = new Set(byWorth.slice(0, most));
+  return statements.filter((statement) => chosen.has(statement));
 }
 
 function personAndTempo(exam: Exam): string {

@@ -3,9 +3,9 @@ import { itemById } from '../exam/catalogue/catalogue.ts';
 import { comaScale } from '../exam/catalogue/coma-scale.ts';
 import { type SectionKey, sectionKeys } from '../exam/catalogue/item.ts';
 import { describeItem, describeParts, describeResult, describeStatements, lowerFirst } from '../exam/describe.ts';
-import type { Exam } from '../exam/exam.ts';
+import type { Exam, InvestigationResult } from '../exam/exam.ts';
 import type { Finding, ScoredScale } from '../exam/finding.ts';
-import { type BodySide, bodySides, isBodySide } from '../kernel/side.ts';
+import { type BodySide, isBodySide, type Side } from '../kernel/side.ts';
 import { joinWords, sentence } from '../kernel/words.ts';
 import type { NextExamination } from '../localisation/localisation.ts';
 import type { Assessment, RedFlag, WorkupItem } from '../workup/assessment.ts';
@@ -26,11 +26,15 @@ export type PresentedParts = Omit<Assessment, 'presentation' | 'modelVersion'>;
  */
 export function present(exam: Exam, parts: PresentedParts, options: { readonly spelling: Spelling }): string {
   const isExamined = exam.findings.length + exam.scales.length > 0;
+  const restingOn = pointersOf([
+    ...parts.redFlags.filter(({ state }) => state === 'present').map(({ because }) => because),
+    ...parts.causes.slice(0, 2).flatMap(({ supporting, against }) => [supporting, against]),
+  ]);
   const speech = withinAMinute((detail) =>
     [
       flagSentences(parts.redFlags),
-      openingSentences(exam, detail),
-      [...examinationSentences(exam, parts, detail), ...resultSentences(exam, detail)],
+      openingSentences(exam, detail, restingOn),
+      [...examinationSentences(exam, parts, detail), ...resultSentences(exam, parts, detail)],
       siteSentences(parts, { isExamined, ...detail }),
       causeSentences(parts.causes, detail),
       [...nextSentences(exam, parts, detail), ...needlessSentences(parts)],
@@ -82,7 +86,7 @@ function examinationSentences(exam: Exam, parts: PresentedParts, detail: Detail)
   const untested = notTestedClauses(exam.findings);
   const nothing = exam.scales.some(isLowered) ? [] : ['On examination nothing abnormal was found.'];
   return [
-    ...(positives.length > 0 ? [positiveSentences(positives)] : nothing),
+    ...(positives.length > 0 ? [positiveSentences(positives, new Set(abnormal.map(({ side }) => side)))] : nothing),
     ...exam.scales.map(scaleSentence),
     ...(negatives.length > 0 ? [sentence(`relevant negatives: ${negatives.join('; ')}`)] : []),
     ...otherwiseNormalSentence(exam),
@@ -90,13 +94,32 @@ function examinationSentences(exam: Exam, parts: PresentedParts, detail: Detail)
   ];
 }
 
-/** What is back already, images first, which say more in fewer words. */
-function resultSentences({ results }: Exam, detail: Detail): readonly string[] {
-  const imagesFirst = results.toSorted((a, b) => Number(a.value === undefined) - Number(b.value === undefined));
-  const spoken = imagesFirst.slice(0, detail.results).map(describeResult);
+/**
+ * What is back already: first what a red flag rests on, then what tells for or against the first causes and sites, then the rest;
+ * among these images first, which say more in fewer words. What a red flag rests on is always said.
+ */
+function resultSentences({ results }: Exam, parts: PresentedParts, detail: Detail): readonly string[] {
+  const ofFlags = pointersOf(parts.redFlags.filter(({ state }) => state === 'present').map(({ because }) => because));
+  const ofReasons = pointersOf([
+    ...parts.causes.slice(0, 2).flatMap(({ supporting, against }) => [supporting, against]),
+    ...parts.localisations.slice(0, 2).map(({ supporting }) => supporting.map(({ finding }) => ({ pointer: finding }))),
+  ]);
+  const worth = ({ pointer, value }: InvestigationResult): number =>
+    (isPointedAt(ofFlags, pointer) ? 4 : 0) + (isPointedAt(ofReasons, pointer) ? 2 : 0) + (value === undefined ? 0 : 1);
+  const most = Math.max(detail.results, results.filter(({ pointer }) => isPointedAt(ofFlags, pointer)).length);
+  const spoken = results.toSorted((a, b) => worth(b) - worth(a)).slice(0, most);
   const more = results.length - spoken.length;
   if (spoken.length === 0) return [];
-  return [sentence(`results: ${spoken.join('; ')}${more > 0 ? `; and ${more} more` : ''}`)];
+  return [sentence(`results: ${spoken.map(describeResult).join('; ')}${more > 0 ? `; and ${more} more` : ''}`)];
+}
+
+function pointersOf(reasons: readonly (readonly { readonly pointer: string | null }[])[]): ReadonlySet<string> {
+  return new Set(reasons.flat().flatMap(({ pointer }) => (pointer === null ? [] : [pointer])));
+}
+
+/** A reason may point at a value inside of what was sent. */
+function isPointedAt(pointers: ReadonlySet<string>, pointer: string): boolean {
+  return pointers.has(pointer) || [...pointers].some((one) => one.startsWith(`${pointer}/`));
 }
 
 /** Whether a part that was tested misses its best score. */
@@ -104,17 +127,15 @@ function isLowered({ parts }: ScoredScale): boolean {
   return comaScale.parts.some(({ key, scores: [best] }) => parts[key] !== null && parts[key] !== best?.score);
 }
 
-/** From so many sentences on that end on one side, the side is said once for all of them. Judged. */
+/** From so many sentences on that all speak of one side, the side is said once for all of them. Judged. */
 const sideOnceFrom = 3;
 
-function positiveSentences(positives: readonly string[]): string {
-  for (const side of bodySides) {
-    const without = positives.map((text) => withoutItsSide(text, side));
-    const isOfOneSide = without.every(
-      (text, index) => text !== positives[index] && !/\b(?:left|right|both sides)\b/.test(text),
-    );
-    if (positives.length >= sideOnceFrom && isOfOneSide)
-      return `On examination of the ${side} side, ${lowerFirst(without.join(' '))}`;
+function positiveSentences(positives: readonly string[], sides: ReadonlySet<Side>): string {
+  const [side, other] = sides;
+  if (isBodySide(side) && other === undefined && positives.length >= sideOnceFrom) {
+    const without = positives.map((text) => withoutItsSide(text, side)).join(' ');
+    if (!/\b(?:left|right|the side)\b/.test(without))
+      return `On examination of the ${side} side, ${lowerFirst(without)}`;
   }
   return `On examination, ${lowerFirst(positives.join(' '))}`;
 }
@@ -276,7 +297,10 @@ function ofNoSide(label: string): string {
   return label.replace(/\b(?:left|right) /, '').replace(/ on the (?:left|right)$/, '');
 }
 
-/** The most pressing first, first-line tests before others, and of what presses alike the first of every reason before the second of any: a long panel hides nothing. */
+/**
+ * The most pressing first, first-line tests before others; of what presses alike the first of all, then images of the head and
+ * spine, which show the place, then the first of every reason before the second of any: a long panel hides nothing.
+ */
 function turnByTurn(items: readonly WorkupItem[]): readonly WorkupItem[] {
   const turns = new Map<string, number>();
   const taken = items.map((item) => {
@@ -288,9 +312,17 @@ function turnByTurn(items: readonly WorkupItem[]): readonly WorkupItem[] {
   return taken
     .toSorted(
       (a, b) =>
-        priorityOrder[a.item.priority] - priorityOrder[b.item.priority] || a.item.tier - b.item.tier || a.turn - b.turn,
+        priorityOrder[a.item.priority] - priorityOrder[b.item.priority] ||
+        a.item.tier - b.item.tier ||
+        Number(b.item === items[0]) - Number(a.item === items[0]) ||
+        Number(isImage(b.item)) - Number(isImage(a.item)) ||
+        a.turn - b.turn,
     )
     .map(({ item }) => item);
+}
+
+function isImage({ key }: WorkupItem): boolean {
+  return /^(?:ct|mri?)-/.test(key);
 }
 
 /** What the examiner wants, all of it, and what was suggested besides. */

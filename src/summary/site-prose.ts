@@ -16,7 +16,11 @@ export function siteSentences(localisation: Localisation, manner: Manner): reado
   const [first, second] = localisation.localisations;
   switch (localisation.conclusion) {
     case 'no-abnormality':
-      return ['No abnormality was found; a normal examination does not exclude a lesion.'];
+      return [
+        manner.isExamined
+          ? 'A normal examination does not exclude a lesion.'
+          : 'No abnormality was found; a normal examination does not exclude a lesion.',
+      ];
     case 'insufficient':
       return [
         'Too little was examined to say where the lesion is.',
@@ -24,9 +28,9 @@ export function siteSentences(localisation: Localisation, manner: Manner): reado
       ];
     case 'not-anatomical':
       return [
-        'No single lesion or process in the model explains the findings together.',
+        'The findings together do not follow the anatomy of any one lesion or process.',
         ...(first?.kind === 'none'
-          ? [sentence(`no lesion is the nearest fit (${percent(first.probability)})`)]
+          ? [sentence(`that there is no structural lesion fits best (${percent(first.probability)})`)]
           : leadingGuess(first)),
       ];
     default:
@@ -37,7 +41,7 @@ export function siteSentences(localisation: Localisation, manner: Manner): reado
   const pattern = syndrome === siteWords(first) ? 'the findings are' : `the pattern is ${article(syndrome)},`;
   const isSeveral = localisation.conclusion === 'multiple-sites';
   const verb = isSeveral ? 'more than one site is involved; the leading account is' : `${pattern} best explained by`;
-  const reasons = bestReasons(first, manner);
+  const reasons = bestReasons(first, localisation.localisations, manner);
   return [
     sentence(
       `${verb} ${siteWords(first)} (${percent(first.probability)})${reasons === '' ? '' : `, chiefly because of ${reasons}`}`,
@@ -100,14 +104,20 @@ function leadingGuess(first: RankedLocalisation | undefined): readonly string[] 
 const longestPath = 16;
 
 /**
- * The strongest reasons out of different sections of the examination; what was found wrong says more than what was not. Of what
- * weighs alike what was seen comes before what was told, whose path through the nervous system nobody followed.
+ * The strongest reasons out of different sections of the examination; what was found wrong says more than what was not, and what
+ * tells the site from its rivals more than what all of them explain. Of what was told nobody followed the path through the nervous
+ * system: it must tell far more to come first.
  */
-function bestReasons(site: RankedLocalisation, { reasons, hasPath }: Manner): string {
+function bestReasons(
+  site: RankedLocalisation,
+  all: readonly RankedLocalisation[],
+  { reasons, hasPath }: Manner,
+): string {
   const chosen: Evidence[] = [];
   const isBelowTheTracts = belowTheTracts.has(site.kind);
   const wrong = site.supporting.filter((one) => one.abnormal && !(isBelowTheTracts && isOfTracts(one)));
-  const worth = (one: Evidence): number => one.weight / (isTold(one) ? seenOverTold : 1);
+  const rivals = all.filter((other) => other.site !== site.site).slice(0, mostRivals);
+  const worth = (one: Evidence): number => tellsApart(one, rivals) / (isTold(one) ? seenOverTold : 1);
   for (const evidence of (wrong.length > 0 ? wrong : site.supporting).toSorted((a, b) => worth(b) - worth(a))) {
     const same = chosen.some((other) => other.because === evidence.because || sectionOf(other) === sectionOf(evidence));
     if (!same) chosen.push(evidence);
@@ -121,6 +131,22 @@ function bestReasons(site: RankedLocalisation, { reasons, hasPath }: Manner): st
       return isFollowed && because !== null && isShort(because) ? `${text} (${because})` : text;
     }),
   );
+}
+
+/** Rivals of a site that its reasons are to tell it from. */
+const mostRivals = 3;
+
+/** Share of its weight that a reason keeps where every rival explains it as well. Judged. */
+const ofItsOwn = 0.3;
+
+/** How much a finding speaks for the site beyond what it says for its rivals on the average, in natural logarithms. */
+function tellsApart({ findingId, weight }: Evidence, rivals: readonly RankedLocalisation[]): number {
+  const lead = rivals.map(({ supporting, against }) => {
+    const same = [...supporting, ...against].find((other) => other.findingId === findingId);
+    return weight - (same?.weight ?? 0);
+  });
+  const mean = lead.reduce((sum, one) => sum + one, 0) / Math.max(1, lead.length);
+  return rivals.length === 0 ? weight : mean + ofItsOwn * weight;
 }
 
 /** How much more what was told must weigh than what was seen to be said before it. Judged. */
