@@ -17,6 +17,7 @@ import {
   lossInTheBrain,
   notOfAPupilAlone,
   ofAnOldArtery,
+  ofPressure,
   squeezedMuscle,
   weakOrInfected,
 } from './beside-likely-causes.ts';
@@ -130,6 +131,7 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
       'cerebellar-haemorrhage-or-infarct-with-swelling',
     ],
     withinDays: 180,
+    beside: ofPressure,
   },
   { flag: 'suspected-wernicke-encephalopathy', causes: ['wernicke-encephalopathy'], withinDays: 30 },
   { flag: 'status-epilepticus', causes: ['non-convulsive-status'], withinDays: 14 },
@@ -399,6 +401,8 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     ],
     withinDays: 14,
   },
+  // Lithium that is taken on while the kidneys fail gathers in the brain over weeks to months.
+  { flag: 'suspected-poisoning', causes: ['lithium-poisoning'], withinDays: 183 },
   {
     // Nobody tells of a poison that was given unseen; hair and nails show it weeks later, when it can still be driven out.
     flag: 'suspected-poisoning',
