@@ -1,2 +1,2 @@
 /** Version of the clinical model: package version and a fingerprint of every table and weight. Written by `npm run generate`. */
-export const modelVersion = '0.1.0+4c98f1c3c6f3';
+export const modelVersion = '0.1.0+71829e219d3f';

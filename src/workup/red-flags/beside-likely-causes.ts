@@ -328,3 +328,9 @@ export function ofPressure(facts: BedsideFacts): readonly Reason[] {
     ...(facts.beganWithin(30) === 'yes' ? anySign(facts) : []),
   ];
 }
+
+/** Skin alone that feels otherwise, where the brain holds less than half of the probability: the cord and the roots are looked at first. */
+export function isFeltAlone({ abnormalFindings, brainProbability }: BedsideFacts): boolean {
+  const isSkin = abnormalFindings.length > 0 && abnormalFindings.every(({ item }) => item.section === 'sensation');
+  return isSkin && brainProbability < 0.5;
+}

@@ -208,7 +208,7 @@ export const brainFlags: readonly RedFlagRule[] = [
     source: recalled('nice-ng127'),
     check: (facts) => {
       if (isOfBothHalves(facts)) return null;
-      const inBrain = facts.brainProbability + chiasmProbability(facts) >= 0.5;
+      const inBrain = shareOfTheBrain(facts) + chiasmProbability(facts) >= 0.5;
       const focal = inBrain ? facts.abnormalFindings : centralSigns(facts.query);
       const { pace } = facts.exam.onset;
       const isWeeks = pace !== 'chronic';
@@ -264,6 +264,13 @@ const ofTheFasciculus: ReadonlySet<string> = new Set([
   ...['internuclear-ophthalmoplegia', 'eye-adduction-weakness', 'monocular-nystagmus', 'nystagmus', 'diplopia'],
   ...['gaze-evoked-nystagmus', 'vertical-nystagmus', 'upbeat-nystagmus', 'impaired-convergence', 'skew-deviation'],
 ]);
+
+/** Beside a place outside these that is as good as certain, a second one is no sign of where a mass lies. */
+function shareOfTheBrain({ localisation, brainProbability }: BedsideFacts): number {
+  const [first] = localisation.localisations;
+  const isBeside = localisation.conclusion === 'multiple-sites' && first?.kind === 'basal-ganglia';
+  return isBeside && first.probability >= 0.9 ? 0 : brainProbability;
+}
 
 /** What presses on the chiasm or the tract is mostly a mass, though neither is of the brain's own kinds. */
 function chiasmProbability({ localisation }: BedsideFacts): number {

@@ -8,6 +8,7 @@ import {
   beyondMovements,
   beyondOneLimb,
   goingDown,
+  isFeltAlone,
   isNerveOverDiabeticFeet,
   isNotPlainlyElsewhere,
   isOfOneLimb,
@@ -149,7 +150,9 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     withinDays: 365,
     // It grows, or something that masses bring is told or seen beside it.
     beside: (facts) => [
-      ...(facts.exam.course === 'progressive' || facts.exam.course === 'fluctuating' ? anyComplaint(facts) : []),
+      ...(['progressive', 'fluctuating'].includes(facts.exam.course ?? '') && !isFeltAlone(facts)
+        ? anyComplaint(facts)
+        : []),
       ...facts.told('headache', 'new-headache', 'morning-headache', 'vomiting', 'seizure'),
       // A disorder of mood of long standing, of which nobody says that it grows, changes memory and manner too.
       ...(facts.told('psychiatric-disorder').length > 0 && facts.beganWithin(92) === 'no'

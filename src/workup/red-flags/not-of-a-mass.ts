@@ -12,35 +12,38 @@ const poisonsOfTheCerebellum = ['phenytoin', 'carbamazepine', 'lithium', 'metron
 
 /**
  * A trouble of the brain that spreads over both halves alike, in one of whom nothing is told that masses bring: a cerebellum
- * under a medicine that poisons it, a failing mind with jerks, or stiffness and slowness that hold nearly all of the probability.
- * A mass begins in one place and shows there first.
+ * under a medicine that poisons it, or one that has swayed for years, and a failing mind with jerks. A mass begins in one
+ * place and shows there first.
  */
 export function isOfBothHalves(facts: BedsideFacts): boolean {
-  if (facts.told(...ofAMass).length > 0) return false;
+  if (facts.told(...ofAMass).length > 0 || isOfOneSide(facts)) return false;
   if (facts.query.hasAbnormal('cranial-nerves/optic-disc-swelling')) return false;
-  return isPoisonedCerebellum(facts) || isFailingWithJerks(facts) || isStiffAndSlow(facts);
+  return isPoisonedCerebellum(facts) || isOldAtaxia(facts) || isFailingWithJerks(facts);
 }
 
-function isPoisonedCerebellum(facts: BedsideFacts): boolean {
-  const { query, told } = facts;
+function isPoisonedCerebellum({ query, told }: BedsideFacts): boolean {
   const swaying = query.abnormalWhere(({ item }) => item.key === 'ataxic' || item.probe.kind === 'cerebellar');
-  return told(...poisonsOfTheCerebellum).length > 0 && swaying.length > 0 && !isOfOneSide(facts);
+  return told(...poisonsOfTheCerebellum).length > 0 && swaying.length > 0;
 }
 
-function isFailingWithJerks(facts: BedsideFacts): boolean {
-  const jerks = facts.query.abnormal(['involuntary-movements/myoclonus', 'involuntary-movements/exaggerated-startle']);
-  return jerks.length > 0 && facts.kindProbability('encephalopathy') >= 0.8 && !isOfOneSide(facts);
+/** Of which nobody has counted the years; a child who sways has a flag of its own. */
+function isOldAtaxia({ exam, query }: BedsideFacts): boolean {
+  const { pace, durationDays } = exam.onset;
+  const clumsy = query.abnormalWhere(({ item }) => item.probe.kind === 'cerebellar');
+  const areBoth = (['left', 'right'] as const).every((half) => clumsy.some(({ side }) => side === half));
+  return pace === 'chronic' && durationDays === undefined && areBoth && (exam.person.ageYears ?? 18) >= 16;
 }
 
-function isStiffAndSlow({ localisation: { localisations } }: BedsideFacts): boolean {
-  const [first] = localisations;
-  return first?.site === 'akinetic-rigid-syndrome' && first.probability >= 0.9;
+function isFailingWithJerks({ query }: BedsideFacts): boolean {
+  const jerks = query.abnormal(['involuntary-movements/myoclonus', 'involuntary-movements/exaggerated-startle']);
+  const mind = query.abnormalWhere(({ item }) => item.section === 'higherFunction');
+  return jerks.length > 0 && mind.length > 0;
 }
 
-/** Weakness, a plain sign of the brain or clumsiness of one side alone. */
+/** Weakness, a plain sign of the brain, clumsiness or jerks of one side alone. */
 function isOfOneSide(facts: BedsideFacts): boolean {
   const clumsy = facts.query
-    .abnormalWhere(({ item }) => item.probe.kind === 'cerebellar')
+    .abnormalWhere(({ item }) => item.probe.kind === 'cerebellar' || item.section === 'involuntaryMovements')
     .filter(({ side }) => side === 'left' || side === 'right');
   const central = centralSigns(facts.query).filter(({ side }) => side === 'left' || side === 'right');
   return oneSidedWeakness(facts).length + onOneSide(central).length + onOneSide(clumsy).length > 0;

@@ -44,6 +44,19 @@ export const sleepAndBothHalvesStories: readonly Story[] = [
     at: brain,
   },
   {
+    flag: 'suspected-space-occupying-lesion',
+    by: 'a slow clumsiness of one half with failing thought (NICE NG127); a cerebellum that has swayed on both sides for uncounted years degenerates',
+    raised: {
+      history: { onset: { pace: 'chronic' }, course: 'progressive', symptoms: has('cognitive-change') },
+      findings: { coordination: [{ test: 'finger-nose', side: 'left', result: 'impaired' }] },
+    },
+    not: {
+      history: { onset: { pace: 'chronic' }, course: 'progressive', symptoms: has('cognitive-change') },
+      findings: swaying,
+    },
+    at: site('cerebellar-hemisphere', 'cerebellum'),
+  },
+  {
     flag: 'raised-intracranial-pressure',
     by: 'a sixth nerve with a headache (consensus on idiopathic intracranial hypertension); with the third and a numb brow it is the cavernous sinus',
     raised: {
