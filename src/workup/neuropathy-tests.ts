@@ -252,7 +252,8 @@ export const neuropathyTests: readonly WorkupRule[] = [
       'glucose-or-hba1c',
     ],
     kinds: ['multiple-nerves'],
-    when: isPainfulOrNumb,
+    // Nerves that fail one after the other within weeks are infarcted ones, whether anybody has asked for pain or tried the skin.
+    when: (facts) => isPainfulOrNumb(facts) || facts.beganWithin(92) === 'yes',
     tier: 1,
     priority: 'urgent',
     because: 'several named nerves: vasculitis must be excluded',

@@ -15,6 +15,7 @@ import { brainTests } from './brain-tests.ts';
 import { causeTests } from './cause-tests.ts';
 import { chooseTests, investigationCoding } from './choose-tests.ts';
 import { cordAndMuscleTests } from './cord-and-muscle-tests.ts';
+import { furtherStoryTests } from './further-story-tests.ts';
 import { headTests } from './head-tests.ts';
 import { limbComplaintTests } from './limb-complaint-tests.ts';
 import { meningesAndPressureTests } from './meninges-and-pressure-tests.ts';
@@ -42,6 +43,7 @@ export const workupRules: readonly WorkupRule[] = [
   ...brainCauseTests,
   ...limbComplaintTests,
   ...storyTests,
+  ...furtherStoryTests,
 ];
 
 /** A site, other than the first, below this probability asks for no test of its own. Judged. */
@@ -159,7 +161,10 @@ export function proposeWorkup(
   const workup = cutTo(
     longestList,
     wanted,
-    ({ test, rule }) => ofTheLeadingCause.has(test.key) || isImageOfTheHead(test.key, rule),
+    ({ test, rule }) =>
+      ofTheLeadingCause.has(test.key) ||
+      isOfTheBrainItself(test.key, rule) ||
+      isFirstOfAFlag(test.key, rule, situation.present),
   ).map(({ test, rule }) => ({
     key: test.key,
     label: test.label,
@@ -213,9 +218,14 @@ function cutTo<Item>(length: number, list: readonly Item[], isKept: (item: Item)
   });
 }
 
-/** The image of a brain that is thought to be ill is not lost to a long list of blood tests. */
-function isImageOfTheHead(test: string, { tier, priority }: WorkupRule): boolean {
-  return test === 'mri-brain' && tier === 1 && priority !== 'routine';
+/** The image and the tracing of a brain that is thought to be ill are not lost to a long list of blood tests. */
+function isOfTheBrainItself(test: string, { tier, priority }: WorkupRule): boolean {
+  return (test === 'mri-brain' || test === 'electroencephalogram') && tier === 1 && priority !== 'routine';
+}
+
+/** What a raised flag asks for first and at once is done, however many flags are raised. */
+function isFirstOfAFlag(test: string, { flags, tests, priority }: WorkupRule, present: ReadonlySet<string>): boolean {
+  return priority === 'stat' && tests[0] === test && (flags?.some((flag) => present.has(flag)) ?? false);
 }
 
 function guidanceOf(work: WorkKey): { readonly guidance?: string } {

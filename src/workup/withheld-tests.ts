@@ -112,8 +112,13 @@ export const withheldTests: readonly WithholdRule[] = [
     label: 'Imaging of the spine',
     tests: ['mri-cervical-spine', 'mri-lumbar-spine', 'mri-whole-spine', 'electromyography'],
     causes: ['lumbar-disc-herniation', 'cervical-spondylotic-radiculopathy'],
-    when: ({ beganWithin, lowestLimbPower, exam }) =>
-      beganWithin(42) === 'yes' && lowestLimbPower >= 4 && exam.course !== 'progressive',
+    // A limb that is told to be weak, and of which nobody has tried the power, may be as weak as it will.
+    when: ({ beganWithin, lowestLimbPower, exam, query, told }) =>
+      beganWithin(42) === 'yes' &&
+      lowestLimbPower >= 4 &&
+      exam.course !== 'progressive' &&
+      (told('leg-weakness', 'arm-weakness').length === 0 ||
+        query.testedWhere(({ item }) => item.section === 'power').length > 0),
     because:
       'in the first six weeks a root without marked or growing weakness recovers by itself; imaging would not change what is done',
     source: recalled('nice-ng59', 'imaging'),

@@ -16,6 +16,7 @@ import { nerveStories } from './red-flag-stories/nerve-stories.ts';
 import { operatedAndUntriedStories } from './red-flag-stories/operated-and-untried-stories.ts';
 import { resultsStories } from './red-flag-stories/results-stories.ts';
 import { secondDangerStories } from './red-flag-stories/second-danger-stories.ts';
+import { sleepAndBothHalvesStories } from './red-flag-stories/sleep-and-both-halves-stories.ts';
 import { sparseAndSlowStories } from './red-flag-stories/sparse-and-slow-stories.ts';
 import { spineStories } from './red-flag-stories/spine-stories.ts';
 import type { Parts } from './red-flag-stories/story.ts';
@@ -27,6 +28,7 @@ import { voiceStepsAndCalciumStories } from './red-flag-stories/voice-steps-and-
 
 const stories = [
   ...attacksAndTendedLimbsStories,
+  ...sleepAndBothHalvesStories,
   ...brainAndEyeStories,
   ...cloudedMindStories,
   ...complaintsAloneStories,

@@ -3,6 +3,7 @@ import { findingReasons } from '../../causes/reasons.ts';
 import { farMovement } from '../../exam/far-along-the-limb.ts';
 import { isOnLimb } from '../../exam/place-on-limb.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
+import { clouded, reducedConsciousness } from './consciousness.ts';
 import { spinalPain } from './cord.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { infectionsBefore, trueFever } from './fever.ts';
@@ -304,4 +305,32 @@ export function goingDown(facts: BedsideFacts): readonly Reason[] {
   ]);
   const taken = parts.filter((reasons) => reasons.length > 0);
   return taken.length >= 2 ? taken.flat() : [];
+}
+
+/** What a pressure that rises brings, or what has blocked the fluid before; a gaze that does not rise is of other diseases too. */
+export function ofPressure(facts: BedsideFacts): readonly Reason[] {
+  const signs = [
+    ...['optic-disc-swelling', 'sixth-nerve-palsy', 'eye-abduction-weakness', 'convergence-retraction-nystagmus'],
+    ...['dilated-pupil', 'third-nerve-palsy'],
+  ].map((key) => `cranial-nerves/${key}`);
+  // Over many months a mind that loses its way is mostly failing by itself.
+  const mind = facts.beganWithin(92) === 'no' ? reducedConsciousness : clouded;
+  return [
+    ...findingReasons(
+      facts.query.abnormal([...signs, ...mind, 'inspection/bulging-fontanelle', 'inspection/large-head']),
+      2,
+    ),
+    ...facts.told(
+      ...['headache', 'new-headache', 'morning-headache', 'thunderclap-headache', 'orthostatic-headache', 'vomiting'],
+      ...['visual-loss', 'transient-visual-loss', 'diplopia', 'pulsatile-tinnitus', 'loss-of-consciousness', 'seizure'],
+      ...['ventricular-shunt', 'hydrocephalus', 'head-injury', 'trauma', 'anticoagulant', 'falls'],
+    ),
+    ...(facts.beganWithin(30) === 'yes' ? anySign(facts) : []),
+  ];
+}
+
+/** Skin alone that feels otherwise, where the brain holds less than half of the probability: the cord and the roots are looked at first. */
+export function isFeltAlone({ abnormalFindings, brainProbability }: BedsideFacts): boolean {
+  const isSkin = abnormalFindings.length > 0 && abnormalFindings.every(({ item }) => item.section === 'sensation');
+  return isSkin && brainProbability < 0.5;
 }

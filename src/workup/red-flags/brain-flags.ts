@@ -6,6 +6,7 @@ import { clouded, reducedConsciousness } from './consciousness.ts';
 import { unknownOnset } from './cord.ts';
 import { isSimpleFebrileSeizure } from './febrile-seizure.ts';
 import { feverReasons, trueFever } from './fever.ts';
+import { isOfBothHalves } from './not-of-a-mass.ts';
 import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { centralSigns, isKnownAura, oneSidedWeakness, onOneSide, suddenFocalSigns } from './sudden-deficit.ts';
 import { isAtLeast, isUnder, written } from './thresholds.ts';
@@ -28,7 +29,7 @@ export const brainFlags: readonly RedFlagRule[] = [
       const signs = suddenFocalSigns(facts);
       if (signs.length > 0) return present(signs);
       // A plain sign of the brain of which nobody has said since when, nor how it goes on, may have come this morning.
-      const plain = facts.isUntimed ? centralSigns(facts.query) : [];
+      const plain = facts.isUntimed && !isOldAndScattered(facts) ? centralSigns(facts.query) : [];
       return plain.length > 0 ? notAssessable([unknownOnset, ...findingReasons(plain, 3)]) : null;
     },
   },
@@ -122,11 +123,20 @@ export const brainFlags: readonly RedFlagRule[] = [
       // Odd behaviour of a known disorder of the mind under its medicine, which also lowers the threshold for a fit, is not new.
       const isKnown = facts.told('psychiatric-disorder').length > 0 && facts.told('antipsychotic').length > 0;
       const isOdd = fit.length > 0 && facts.told('behaviour-change').length > 0 && !isKnown;
+      // After a transplant the medial temporal lobes are inflamed without fever: what happened is not kept.
+      const forgetting = defenceless.length > 0 ? facts.query.abnormal(['higher-function/amnesia']) : [];
+      const isLimbic = forgetting.length > 0 && facts.maybeProgressing && facts.exam.onset.pace !== 'hyperacute';
       const isAltered = altered.length > 0 && also.length > 0;
       const recent = facts.beganWithin(underThreeMonths);
       const inTime = recent === 'yes' || (recent === 'unknown' && fever.length > 0);
-      return (isAltered || isFocal || isOdd || toldChange.length > 0) && inTime
-        ? present([...findingReasons([...altered, ...focal], 4), ...toldFocal, ...also, ...toldChange, ...defenceless])
+      return (isAltered || isFocal || isOdd || isLimbic || toldChange.length > 0) && inTime
+        ? present([
+            ...findingReasons([...forgetting, ...altered, ...focal], 4),
+            ...toldFocal,
+            ...also,
+            ...toldChange,
+            ...defenceless,
+          ])
         : null;
     },
   },
@@ -139,13 +149,15 @@ export const brainFlags: readonly RedFlagRule[] = [
     check: (facts) => {
       const disc = swollenByPressure(facts);
       const pain = facts.told(...headache);
-      const sixth = facts.query.abnormal([
-        'cranial-nerves/sixth-nerve-palsy',
-        'cranial-nerves/eye-abduction-weakness',
-        'cranial-nerves/esotropia',
-        'cranial-nerves/upgaze-palsy',
-        'cranial-nerves/convergence-retraction-nystagmus',
-      ]);
+      const sixth = facts.query
+        .abnormal([
+          'cranial-nerves/sixth-nerve-palsy',
+          'cranial-nerves/eye-abduction-weakness',
+          'cranial-nerves/esotropia',
+          'cranial-nerves/upgaze-palsy',
+          'cranial-nerves/convergence-retraction-nystagmus',
+        ])
+        .filter(({ side }) => !isBesideOtherNerves(facts, side));
       const falling = facts.query.abnormal(reducedConsciousness);
       if (disc.length === 0 && (pain.length === 0 || sixth.length + falling.length === 0)) {
         const typical = [
@@ -195,7 +207,8 @@ export const brainFlags: readonly RedFlagRule[] = [
     action: 'Urgent MRI of the brain; the same day if there is vomiting or drowsiness.',
     source: recalled('nice-ng127'),
     check: (facts) => {
-      const inBrain = facts.brainProbability + chiasmProbability(facts) >= 0.5;
+      if (isOfBothHalves(facts)) return null;
+      const inBrain = shareOfTheBrain(facts) + chiasmProbability(facts) >= 0.5;
       const focal = inBrain ? facts.abnormalFindings : centralSigns(facts.query);
       const { pace } = facts.exam.onset;
       const isWeeks = pace !== 'chronic';
@@ -252,6 +265,13 @@ const ofTheFasciculus: ReadonlySet<string> = new Set([
   ...['gaze-evoked-nystagmus', 'vertical-nystagmus', 'upbeat-nystagmus', 'impaired-convergence', 'skew-deviation'],
 ]);
 
+/** Beside a place outside these that is as good as certain, a second one is no sign of where a mass lies. */
+function shareOfTheBrain({ localisation, brainProbability }: BedsideFacts): number {
+  const [first] = localisation.localisations;
+  const isBeside = localisation.conclusion === 'multiple-sites' && first?.kind === 'basal-ganglia';
+  return isBeside && first.probability >= 0.9 ? 0 : brainProbability;
+}
+
 /** What presses on the chiasm or the tract is mostly a mass, though neither is of the brain's own kinds. */
 function chiasmProbability({ localisation }: BedsideFacts): number {
   return localisation.localisations
@@ -260,7 +280,7 @@ function chiasmProbability({ localisation }: BedsideFacts): number {
 }
 
 /** Results of an MRI of the brain that are a mass, act as one, or may hide one. */
-const massOnImage: ReadonlySet<string> = new Set([
+export const massOnImage: ReadonlySet<string> = new Set([
   'space-occupying',
   'ring-enhancing',
   'haemorrhage',
@@ -275,6 +295,29 @@ function attacksGoOn(facts: BedsideFacts): boolean {
   const comesAgain = course === 'fluctuating' || facts.told('similar-attacks-before').length > 0;
   const isOther = facts.told('migraine', 'epilepsy', 'seizure', 'multiple-sclerosis', 'positional-vertigo').length > 0;
   return onset.pace === 'hyperacute' && facts.beganWithin(92) === 'yes' && comesAgain && !isOther;
+}
+
+/** A disease of several places of which one is a known multiple sclerosis, or shows what takes months to come: pale discs, wasting, settled spasms. */
+function isOldAndScattered({ query, told, localisation, abnormalFindings }: BedsideFacts): boolean {
+  // A disc is far from whatever else of the brain has failed.
+  const isScattered =
+    localisation.conclusion === 'multiple-sites' ||
+    localisation.conclusion === 'diffuse-process' ||
+    query.hasAbnormal('cranial-nerves/optic-disc-pallor');
+  const old = abnormalFindings.filter(({ item, value }) => tookMonths.has(item.key) || value === 'spastic');
+  const sudden = query.abnormal(['higher-function/global-aphasia', 'cranial-nerves/forced-gaze-deviation']);
+  return (isScattered && old.length > 0 && sudden.length === 0) || told('multiple-sclerosis').length > 0;
+}
+
+const tookMonths: ReadonlySet<string> = new Set([
+  ...['optic-disc-pallor', 'wasting', 'tongue-wasting', 'pes-cavus', 'joint-contracture', 'scoliosis'],
+]);
+
+/** Nerves that pass the cavernous sinus and the orbit of this side with the sixth: where they fail too, it is hurt there, and not by pressure. */
+function isBesideOtherNerves({ query }: BedsideFacts, side: Finding['side']): boolean {
+  if (side !== 'left' && side !== 'right') return false;
+  const other = ['third-nerve-palsy', 'fourth-nerve-palsy', 'facial-numbness', 'horner-syndrome', 'ptosis'];
+  return query.abnormal([...other.map((key) => `cranial-nerves/${key}`), 'inspection/proptosis'], side).length > 0;
 }
 
 /** Days for which an attack that has passed still foretells a stroke. */
@@ -312,6 +355,9 @@ function checkMeningitis(facts: BedsideFacts): Verdict | null {
   const defenceless = facts.told('hiv-infection', 'immunosuppression');
   if (defenceless.length > 0 && pain.length > 0 && altered.length > 0 && isFresh)
     return present([...defenceless, ...pain, ...findingReasons(altered)]);
+  // Nor does a neck stiffen in them, and a fever with a headache is enough.
+  if (defenceless.length > 0 && pain.length > 0 && fever.length > 0 && facts.beganWithin(42) !== 'no')
+    return present([...defenceless, ...pain, ...fever]);
   const sudden = facts.told('thunderclap-headache');
   if (fever.length === 0 && sudden.length > 0 && query.sign('special-tests/neck-stiffness') === 'unknown')
     return notAssessable([missing('neck stiffness was not examined, and it matters'), ...sudden]);

@@ -286,7 +286,12 @@ export const headFlags: readonly RedFlagRule[] = [
     action: 'Stop the medicine; creatine kinase, fluids, cooling; intensive care advice.',
     source: recalled('adams-victor', 'neuroleptic malignant syndrome and serotonin syndrome'),
     check: (facts) => {
-      const drug = facts.told('antipsychotic', 'metoclopramide', 'serotonergic-medicine', 'levodopa');
+      // In Parkinson disease the dose that was left out does it: at an operation, with a blocked bowel.
+      const isMuddled = facts.query.abnormal(clouded).length > 0 && facts.cameWithin(14);
+      const drug = facts.told(
+        ...['antipsychotic', 'metoclopramide', 'serotonergic-medicine', 'levodopa'],
+        ...(isMuddled ? ['parkinson-disease'] : []),
+      );
       const fever = trueFever(facts);
       const stiff = facts.query.abnormalWhere(
         ({ item, value }) =>

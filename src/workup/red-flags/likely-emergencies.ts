@@ -8,6 +8,7 @@ import {
   beyondMovements,
   beyondOneLimb,
   goingDown,
+  isFeltAlone,
   isNerveOverDiabeticFeet,
   isNotPlainlyElsewhere,
   isOfOneLimb,
@@ -17,6 +18,7 @@ import {
   lossInTheBrain,
   notOfAPupilAlone,
   ofAnOldArtery,
+  ofPressure,
   squeezedMuscle,
   weakOrInfected,
 } from './beside-likely-causes.ts';
@@ -130,6 +132,7 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
       'cerebellar-haemorrhage-or-infarct-with-swelling',
     ],
     withinDays: 180,
+    beside: ofPressure,
   },
   { flag: 'suspected-wernicke-encephalopathy', causes: ['wernicke-encephalopathy'], withinDays: 30 },
   { flag: 'status-epilepticus', causes: ['non-convulsive-status'], withinDays: 14 },
@@ -147,7 +150,9 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     withinDays: 365,
     // It grows, or something that masses bring is told or seen beside it.
     beside: (facts) => [
-      ...(facts.exam.course === 'progressive' || facts.exam.course === 'fluctuating' ? anyComplaint(facts) : []),
+      ...(['progressive', 'fluctuating'].includes(facts.exam.course ?? '') && !isFeltAlone(facts)
+        ? anyComplaint(facts)
+        : []),
       ...facts.told('headache', 'new-headache', 'morning-headache', 'vomiting', 'seizure'),
       // A disorder of mood of long standing, of which nobody says that it grows, changes memory and manner too.
       ...(facts.told('psychiatric-disorder').length > 0 && facts.beganWithin(92) === 'no'
@@ -399,6 +404,8 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     ],
     withinDays: 14,
   },
+  // Lithium that is taken on while the kidneys fail gathers in the brain over weeks to months.
+  { flag: 'suspected-poisoning', causes: ['lithium-poisoning'], withinDays: 183 },
   {
     // Nobody tells of a poison that was given unseen; hair and nails show it weeks later, when it can still be driven out.
     flag: 'suspected-poisoning',

@@ -3,14 +3,14 @@ import { findingReasons } from '../../causes/reasons.ts';
 import { recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
+import { isOfBothHalves } from './not-of-a-mass.ts';
 import { each, none, type RaisingStory } from './story.ts';
 import { brainSigns, centralSigns, onOneSide, weakHalf } from './sudden-deficit.ts';
 
 const flag = 'suspected-space-occupying-lesion';
 const twoYears = 730;
 
-/** Masses of the brain, of the base of the skull and of the chiasm, as guidance and their own stories tell of them. */
-export const massStories: readonly RaisingStory[] = [
+const ofMasses: readonly RaisingStory[] = [
   {
     // Loss of function of the brain that grows over days to two years, with headache or without.
     flag,
@@ -190,6 +190,12 @@ export const massStories: readonly RaisingStory[] = [
     source: recalled('adams-victor', 'tumours about the chiasm'),
   },
 ];
+
+/** Masses of the brain, of the base of the skull and of the chiasm, as guidance and their own stories tell of them. */
+export const massStories: readonly RaisingStory[] = ofMasses.map((story) => ({
+  ...story,
+  check: (facts) => (isOfBothHalves(facts) ? none : story.check(facts)),
+}));
 
 /** Not sudden, not of the last three days, not of more than two years, and no MRI has been made yet. What nobody has dated may be. */
 function mayBeGrowing({ exam, query, beganWithin }: BedsideFacts): boolean {

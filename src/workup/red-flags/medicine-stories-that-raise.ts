@@ -26,6 +26,10 @@ const narrow = [
   'fluorouracil',
 ] as const;
 
+const asleep = ['higher-function/drowsiness', 'higher-function/stupor', 'higher-function/coma'];
+const failingOrgans = ['chronic-liver-disease', 'chronic-kidney-disease', 'dialysis'] as const;
+const twoYears = 730;
+
 /** Poisoning by what somebody takes or was given. */
 export const medicineStories: readonly RaisingStory[] = [
   {
@@ -75,6 +79,15 @@ export const medicineStories: readonly RaisingStory[] = [
       return isClouded || signs.length >= 2 ? each(facts.told(...narrow), signs.flat()) : none;
     },
     source,
+  },
+  {
+    // Sleep that has come over one who takes such a medicine, or whose liver or kidneys fail: the months are those of the illness, not of the sleep.
+    flag: 'unexplained-fall-in-consciousness',
+    check: (facts) =>
+      facts.maybeProgressing && facts.beganWithin(twoYears) === 'yes'
+        ? each(facts.told(...narrow, ...failingOrgans), findingReasons(facts.query.abnormal(asleep), 2))
+        : none,
+    source: recalled('adams-victor', 'the acquired metabolic disorders of the nervous system'),
   },
   {
     // Gabapentin and pregabalin leave by the kidney alone, and add to opioids.
@@ -130,15 +143,15 @@ export const medicineStories: readonly RaisingStory[] = [
     flag,
     check: (facts) => {
       if (!facts.cameWithin(3) || isOfOneHalf(facts)) return none;
-      const asleep = findingReasons(facts.query.abnormal(reducedConsciousness), 2);
+      const sleeping = findingReasons(facts.query.abnormal(reducedConsciousness), 2);
       const pupils = facts.query.abnormal(['cranial-nerves/small-pupil']);
       const slow = facts.query.abnormal(['autonomic/breathlessness-at-rest', 'autonomic/bradycardia']);
-      const narcotic = each(facts.told('opioid', 'injecting-drug-use'), asleep, [
+      const narcotic = each(facts.told('opioid', 'injecting-drug-use'), sleeping, [
         ...(isOnBothSides(pupils) ? findingReasons(pupils, 2) : none),
         ...findingReasons(slow, 1),
       ]);
       const coma = findingReasons(facts.query.abnormal(['higher-function/coma']));
-      return [...narcotic, ...each(facts.told('opioid'), coma), ...each(facts.told('benzodiazepine'), asleep)];
+      return [...narcotic, ...each(facts.told('opioid'), coma), ...each(facts.told('benzodiazepine'), sleeping)];
     },
     source,
   },
@@ -172,10 +185,11 @@ export const medicineStories: readonly RaisingStory[] = [
   },
 ];
 
-/** Days or weeks old, or undated, and not at rest. */
+/** Days or weeks old, months where it is said to grow, or undated; and not at rest. */
 function isNew(facts: BedsideFacts): boolean {
-  const { pace } = facts.exam.onset;
-  return pace !== 'chronic' && pace !== 'hyperacute' && facts.beganWithin(28) !== 'no' && facts.maybeProgressing;
+  const { onset, course } = facts.exam;
+  const isRecent = facts.beganWithin(course === 'progressive' ? 92 : 28) !== 'no';
+  return onset.pace !== 'chronic' && onset.pace !== 'hyperacute' && isRecent && facts.maybeProgressing;
 }
 
 /** A deficit of one side is that of a lesion. */

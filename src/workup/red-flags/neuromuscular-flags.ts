@@ -1,6 +1,7 @@
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import { lowerFirst } from '../../exam/describe.ts';
+import { powerOf } from '../../exam/power.ts';
 import { read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { acuteSymmetricalWeakness, breathingSigns, bulbarReasons, checkBreathing } from './breathing.ts';
@@ -227,7 +228,7 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
       const isHemiparesis = weakHalf(facts).length > 0;
       const hasOwnFlag =
         (isHemiparesis && suddenFocalSigns(facts).length > 0) ||
-        acuteSymmetricalWeakness(facts).length > 0 ||
+        (acuteSymmetricalWeakness(facts).length > 0 && !areAllLimbsStruck(facts)) ||
         areFeetPressed(facts) ||
         isOfPressedNerves(facts) ||
         isOfPairedNerves(facts) ||
@@ -490,4 +491,14 @@ function speechFromAbove(facts: BedsideFacts): readonly Reason[] {
   const isBelow = facts.weakLimbs.length + others.length > 0;
   if (!isFromAbove || !isBelow) return [];
   return [...findingReasons(query.abnormal(['cranial-nerves/dysarthria'])), ...facts.told('slurred-speech')];
+}
+
+/** All four limbs nearly without power within two days: as fast as that no nerve fails, but potassium, the cord and the pons do. */
+function areAllLimbsStruck(facts: BedsideFacts): boolean {
+  const isGone = (limb: 'upper-limbs' | 'lower-limbs', side: 'left' | 'right') =>
+    facts.weak(limb, side).some((finding) => (powerOf(finding) ?? 5) <= 1);
+  const isAll = (['left', 'right'] as const).every(
+    (side) => isGone('upper-limbs', side) && isGone('lower-limbs', side),
+  );
+  return isAll && facts.beganWithin(2) === 'yes';
 }

@@ -81,7 +81,9 @@ export function centralSigns(query: ExamQuery, items: readonly string[] = brainS
 function isSudden(facts: BedsideFacts): boolean {
   const { exam, beganWithin, brainProbability } = facts;
   const { pace, durationDays } = exam.onset;
-  const inBrain = brainProbability >= 0.8 || suddenSignsOfBrain(facts).length > 0;
+  // Words are lost in the brain alone, whoever has tested them.
+  const words = facts.told('speech-difficulty').length > 0 && facts.told('resolved-deficit').length === 0;
+  const inBrain = brainProbability >= 0.8 || suddenSignsOfBrain(facts).length > 0 || words;
   if (isStrokeOfOld(facts)) return false;
   if (pace === 'hyperacute') {
     const days = exam.course === 'progressive' ? 28 : inBrain ? 14 : 7;
@@ -146,9 +148,15 @@ export function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
   const found = [
     ...brain,
     ...(bothHalves ? [] : halfBody),
-    ...(central ? [...facts.weakLimbs.slice(0, 2), ...ataxia.slice(0, 2), ...oneSidedTract(facts)] : []),
+    ...(central
+      ? [
+          ...facts.weakLimbs.slice(0, 2),
+          ...ataxia.filter(notOfAFunctionalGait(facts)).slice(0, 2),
+          ...oneSidedTract(facts),
+        ]
+      : []),
     ...struckEyes(facts),
-    ...(inBrain ? facts.abnormalFindings.slice(0, 3) : []),
+    ...(inBrain ? facts.abnormalFindings.filter(notOfAFunctionalGait(facts)).slice(0, 3) : []),
     ...facts.query.abnormal(['special-tests/pronator-drift']),
   ];
   const isGone = facts.told('resolved-deficit').length > 0;
@@ -293,6 +301,16 @@ function isWastedLimb(facts: BedsideFacts): boolean {
   return (
     thin.length > 0 && regions.size <= 1 && isSound && facts.told('slurred-speech', 'speech-difficulty').length === 0
   );
+}
+
+/** A gait that fits no lesion, and what goes with it, is no sign of a place by itself; beside a complaint of the head it is. */
+function notOfAFunctionalGait({ query, told }: BedsideFacts): (finding: Finding) => boolean {
+  const isFunctional = query.hasAbnormal('gait/functional');
+  const head = told(
+    ...['vertigo', 'continuous-vertigo', 'headache', 'new-headache', 'thunderclap-headache', 'vomiting', 'diplopia'],
+    ...['slurred-speech', 'speech-difficulty', 'dysphagia', 'face-numbness', 'neck-pain'],
+  );
+  return ({ item }) => !isFunctional || head.length > 0 || item.section !== 'gait';
 }
 
 /** A flap of one side alone is a lesion of the other half of the brain; that of a failing metabolism is on both. */

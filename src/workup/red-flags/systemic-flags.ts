@@ -49,8 +49,9 @@ export const systemicFlags: readonly RedFlagRule[] = [
       const known = facts.told('similar-attacks-before', ...(cancer.length > 0 ? [] : ['epilepsy']));
       // A newborn who fits, and a seizure that goes on, cannot wait for a clinic and have flags of their own.
       const isEmergency = isNewborn(facts.exam) || facts.told('ongoing-seizure').length > 0;
-      // What grows may have begun to fit late.
-      const inTime = facts.beganWithin(facts.exam.course === 'progressive' ? 92 : 28) !== 'no';
+      // What grows may have begun to fit late, and so may what has cramped hands or muscles for months.
+      const grows = facts.exam.course === 'progressive' || (facts.maybeProgressing && tetany(facts).length > 0);
+      const inTime = facts.beganWithin(grows ? 183 : 28) !== 'no';
       return seizure.length > 0 && known.length === 0 && !isEmergency && inTime
         ? present([...seizure, ...cancer])
         : null;
