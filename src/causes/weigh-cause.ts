@@ -180,7 +180,8 @@ function tempoModifiers(cause: Cause, query: ExamQuery): readonly Modifier[] {
     if (tooShort || tooLong) {
       const limit = durationDays < from ? `at least ${from} days are usual` : `it seldom progresses beyond ${to} days`;
       const text = `${durationDays} days since onset, where ${limit}`;
-      modifiers.push({ ratio: outside, reason: () => ({ pointer: '/history/onset/durationDays', text }) });
+      const ratio = tooLong && exam.course === undefined ? outside ** shareOfUntoldCourse : outside;
+      modifiers.push({ ratio, reason: () => ({ pointer: '/history/onset/durationDays', text }) });
     }
   }
   const course = exam.course === undefined ? undefined : courseRatio(cause, exam, exam.course);
@@ -190,6 +191,9 @@ function tempoModifiers(cause: Cause, query: ExamQuery): readonly Modifier[] {
   }
   return modifiers;
 }
+
+/** How much of an upper limit counts, as an exponent, where nobody says whether it still grows worse or has stood since. Judged. */
+const shareOfUntoldCourse = 0.5;
 
 /** Within so many days of a beginning over hours or days it is new; what has grown for longer than the second is old. Judged. */
 const newAndOld = { newWithin: 14, oldFrom: 365 } as const;
@@ -242,8 +246,12 @@ function againstTheDate(cause: Cause, query: ExamQuery): number {
   return Math.min(1, Math.max(leastAgainstTheDate, ratio));
 }
 
-/** The least share of a chronic beginning where nothing has grown worse since. Judged. */
+/** The least share of a beginning over weeks or months where nothing has grown worse since, and where nobody says so. Judged. */
 const leastOfWhatStands = 0.1;
+const leastOfUntoldCourse = 0.03;
+
+/** From so many days on the length of a trouble is told as its pace. Judged. */
+const lengthIsPace = 14;
 
 /** Bones that grew crooked were pulled so for years, whatever the day on which it was noticed. */
 const deformities = [...longStandingSigns, 'inspection/scoliosis', 'inspection/achilles-contracture'];
@@ -260,7 +268,7 @@ const mostlyChronic = 0.5;
 
 /**
  * What began today is called acute and came within hours: it counts half as the one and half as the other. What has stood
- * still or mended for months is called chronic for its length, however it began.
+ * still or mended for weeks or months is called so for its length, however it began; so may be what nobody says to grow.
  */
 function shareOfPace(cause: Cause, pace: OnsetPace, { exam, abnormal }: ExamQuery): number {
   const { onset, course, person } = exam;
@@ -271,8 +279,10 @@ function shareOfPace(cause: Cause, pace: OnsetPace, { exam, abnormal }: ExamQuer
     return Math.max(pacesCount, tempo[pace]);
   const isToday = pace === 'acute' && durationDays !== undefined && durationDays < 1;
   if (isToday) return (tempo.hyperacute + tempo.acute) / 2;
-  const hasStopped = pace === 'chronic' && (course === 'static' || course === 'improving');
-  return hasStopped ? Math.max(leastOfWhatStands, tempo[pace]) : tempo[pace];
+  const isLong = pace === 'chronic' || (pace === 'subacute' && (durationDays ?? 0) >= lengthIsPace);
+  if (!isLong) return tempo[pace];
+  if (course === 'static' || course === 'improving') return Math.max(leastOfWhatStands, tempo[pace]);
+  return course === undefined && durationDays !== undefined ? Math.max(leastOfUntoldCourse, tempo[pace]) : tempo[pace];
 }
 
 /** Beyond so many times the oldest usual age a disease of the young is far outside. Judged. */
@@ -470,7 +480,17 @@ function silenceModifier({ keys, absent }: HistoryRatio, query: ExamQuery): read
   if (isUnknowable) return [];
   const [first = ''] = keys;
   const reason = () => missing(`nothing was told of ${lowerFirst(withoutExamples(labels.get(first) ?? first))}`);
-  return [{ ratio: absent ** shareOfDenial, reason }];
+  const share = isAskedFor(keys, query.exam) ? shareOfDenial : shareOfDenial * whereNoneIsTold;
+  return [{ ratio: absent ** share, reason }];
+}
+
+const symptomKeys = new Set(historyRows.filter(({ kind }) => kind === 'symptom').map(({ key }) => key));
+
+/** How much of the silence about a complaint is left, as an exponent, where not one is written down: it may be that of the writer. Judged. */
+const whereNoneIsTold = 0.5;
+
+function isAskedFor(keys: readonly string[], { history }: Exam): boolean {
+  return keys.some((key) => !symptomKeys.has(key)) || history.some(({ kind }) => kind === 'symptom');
 }
 
 /** How much of a sign, as an exponent, is left where the story has told and weighed the same: a fever that was measured too. Judged. */

@@ -158,6 +158,31 @@ describe('weight of a cause', () => {
     expect(ratio(false)).toBeCloseTo(0.1 ** (0.7 * 0.75), 6);
   });
 
+  it('counts silence about a complaint half where not one complaint was written down', () => {
+    const feverish: Cause = { ...atAnyPace, history: [told('fever', 5, 0.1)] };
+    const ratio = (history: Record<string, unknown>) => weighCause(feverish, queryExam(bedsideExam({ history }))).ratio;
+    const ofAStory = ratio({ symptoms: [{ key: 'headache', present: true }] });
+    expect(ratio({ exposures: [{ key: 'dental-procedure', present: true }] })).toBeCloseTo(Math.sqrt(ofAStory), 6);
+  });
+
+  it('counts an upper limit half, and a length told as a pace as such, where nobody says whether it still grows', () => {
+    const limits = { to: 21, outside: 0.1, source: fromMemory };
+    const overSoon: Cause = { ...atAnyPace, durationDays: limits };
+    const weighed = (course: string | undefined, cause: Cause, pace: string) =>
+      weighCause(cause, queryExam(bedsideExam({ history: { onset: { pace, durationDays: 60 }, course } }))).ratio;
+    const ofTheLimit = (course?: string) =>
+      weighed(course, overSoon, 'subacute') / weighed(course, atAnyPace, 'subacute');
+    expect(ofTheLimit('progressive')).toBeCloseTo(0.1 ** 0.75, 6);
+    expect(ofTheLimit()).toBeCloseTo(0.1 ** (0.5 * 0.75), 6);
+    expect(ofTheLimit('static')).toBe(1);
+    const sudden: Cause = { ...atAnyPace, tempo: tempos.sudden };
+    const [growing, untold, standing] = ['progressive', undefined, 'static'].map((course) =>
+      weighed(course, sudden, 'chronic'),
+    );
+    expect(growing).toBeLessThan(untold ?? 0);
+    expect(untold).toBeLessThan(standing ?? 0);
+  });
+
   // Two types of one hereditary disease share feet, family and age; the velocity of the nerve tells which leads.
   it('keeps the order of two causes for which far more speaks than the range allows', () => {
     const supported = (ratio: number): Cause => ({

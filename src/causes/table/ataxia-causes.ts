@@ -181,7 +181,10 @@ export const ataxiaCauses: readonly Cause[] = [
       told(relatives, 0.3, 1),
       told(seldomForAtaxia, 2.5, 1),
       told(['epilepsy', 'psychiatric-disorder', 'chronic-kidney-disease'], 1.5, 1),
-      told([...knownForAtaxia, ...seldomForAtaxia, 'organic-solvents', 'tacrolimus'], 2.8, 0.05),
+      told([...knownForAtaxia, ...seldomForAtaxia, 'organic-solvents', 'tacrolimus'], 2.8, 1),
+      told([...knownForAtaxia, ...seldomForAtaxia, 'organic-solvents', 'tacrolimus', 'proton-pump-inhibitor'], 1, 0.05),
+      // By the magnesium that it takes away, and seldom.
+      told('proton-pump-inhibitor', 0.5, 1),
       told(['vomiting', 'diplopia', 'tremor', 'diuretic', 'macrolide'], 1.2, 1),
     ],
     signs: [

@@ -76,7 +76,7 @@ export const brainInfectionCauses: readonly Cause[] = [
     ],
     tempo: tempos.subacute,
     courses: { progressive: 1.5 },
-    age: { from: 16, to: 100, outside: 0.3 },
+    age: { from: 16, to: 75, outside: 0.3 },
     history: [
       told(['hiv-infection', 'immunosuppression'], 15, 0.16),
       // Nine in ten have HIV, of the population two in a thousand.
@@ -309,8 +309,8 @@ export const brainInfectionCauses: readonly Cause[] = [
     courses: { progressive: 1.2 },
     history: [
       told('brucellosis', 40, 0.9),
-      told('livestock-or-raw-milk', 15, 0.5),
-      told('travel', 5, 0.5),
+      told('livestock-or-raw-milk', 10, 1),
+      told(['travel', 'livestock-or-raw-milk'], 5, 0.3),
       told('fever', 3, 0.4),
       told(['night-sweats', 'weight-loss', 'fatigue'], 2.5, 0.6),
       told(['joint-pain', 'back-pain', 'muscle-pain'], 2, 0.7),

@@ -181,9 +181,9 @@ export const brainInflammationCauses: readonly Cause[] = [
     label: 'Viral encephalitis other than herpes simplex',
     produces: [
       at(['meningeal-irritation'], 'uncommon'),
-      at(['brainstem-diffuse'], 'uncommon'),
+      at(['brainstem-diffuse', 'akinetic-rigid-syndrome'], 'uncommon'),
       at(lobes, 'rare'),
-      at(['basal-meningeal-process', 'thalamus', 'striatum', 'akinetic-rigid-syndrome', 'cerebellar-vermis'], 'rare'),
+      at(['basal-meningeal-process', 'thalamus', 'striatum', 'cerebellar-vermis'], 'rare'),
       at(['cerebellar-degeneration', 'hyperkinetic-syndrome', 'midbrain-tegmentum', 'pons-tegmentum'], 'rare'),
       inKind(['hemisphere', 'brainstem', 'cerebellum', 'multiple-sites'], 'exceptional'),
       at(['raised-intracranial-pressure', 'frontal-gait-disorder', 'lower-motor-neuron-system'], 'exceptional'),
@@ -259,7 +259,7 @@ export const brainInflammationCauses: readonly Cause[] = [
       told(['seizure', 'ongoing-seizure'], 4, 0.5),
       told(['psychiatric-disorder'], 1.5, 1),
       told(['cancer', 'thymoma'], 3, 0.9),
-      told('immune-checkpoint-inhibitor', 4, 1),
+      told('immune-checkpoint-inhibitor', 10, 1),
       told('family/autoimmune-disease', 1.3, 1),
       told('fever', 0.9, 1.05),
       // A headache or a fever of the weeks before is told by most.
@@ -296,7 +296,7 @@ export const brainInflammationCauses: readonly Cause[] = [
       shows(['higher-function/memory-impairment', 'higher-function/hallucinations'], 2.5, 0.6),
       shows(['higher-function/catatonia'], 4, 1),
       shows(['involuntary-movements/orofacial-dyskinesia'], 4, 0.9),
-      shows(['involuntary-movements/chorea'], 2.5, 0.9),
+      shows(['involuntary-movements/chorea'], 1.6, 0.9),
       // Limbs that dance while mind and wakefulness stay whole are of another disease.
       shows(
         [

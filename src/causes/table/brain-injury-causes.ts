@@ -121,6 +121,8 @@ export const brainInjuryCauses: readonly Cause[] = [
       told('hyperemesis-gravidarum', 3, 1),
       told('rapid-sodium-correction', 30, 0.4),
       told(['alcohol-excess', 'malnutrition', 'chronic-liver-disease', 'diuretic'], 4, 0.7),
+      told('malnutrition', 2, 1),
+      told('chronic-liver-disease', 2, 1),
       told('vomiting', 1.5, 0.95),
       told('hypertension', 0.7, 1),
       told(

@@ -32,7 +32,7 @@ export const cordCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.02, acute: 0.05, subacute: 0.18, chronic: 0.75 },
     paralysis: 0.4,
     courses: { progressive: 1.3, 'relapsing-remitting': 0.3 },
-    age: { from: 45, to: 110, outside: 0.25 },
+    age: { from: 45, to: 110, outside: 0.15 },
     history: [
       told(['neck-trauma', 'trauma'], 1.3, 1),
       told(['cancer', 'lymphoma', 'injecting-drug-use', 'family/spastic-paraplegia'], 0.6, 1),

@@ -94,8 +94,9 @@ export const cordTractCauses: readonly Cause[] = [
     mondo: mondo('MONDO:0015339', 'adrenomyeloneuropathy'),
     produces: [
       at(['upper-motor-neuron-system', 'spinal-cord-posterior', 'length-dependent-polyneuropathy'], 'rare'),
-      at(['spinal-cord-posterolateral', 'spinal-cord-lateral'], 'uncommon'),
-      inKind(anyCord, 'rare'),
+      at(['spinal-cord-posterolateral'], 'rare'),
+      at(['spinal-cord-lateral'], 'uncommon'),
+      inKind(anyCord, 'exceptional'),
       at(['sensory-polyneuropathy', 'motor-polyneuropathy', 'cerebellar-degeneration'], 'exceptional'),
     ],
     tempo: tempos.lifelong,
@@ -104,12 +105,13 @@ export const cordTractCauses: readonly Cause[] = [
     // Of women who carry it more than half have a stiff gait by sixty. Engelen 2014 (recalled).
     sex: { male: 1.4, female: 0.6 },
     history: [
-      told(['stiffness', 'falls', 'difficulty-walking'], 1.4, 1),
+      // What every slow disease of the cord makes is told of all of them.
+      told(['stiffness', 'falls', 'difficulty-walking'], 1.2, 1),
       told(['trauma', 'fever', 'cancer', 'night-spinal-pain'], 0.4, 1),
       told(['hair-loss', 'vomiting', 'fatigue'], 1.5, 0.95),
       told(['sexual-dysfunction', 'bladder-disturbance'], 1.5, 0.9),
       told(['family/similar-disorder', 'family/spastic-paraplegia', 'family/multiple-sclerosis'], 5, 0.7),
-      told(['cognitive-change', 'behaviour-change', 'numbness'], 1.2, 1),
+      told(['cognitive-change', 'behaviour-change'], 1.2, 1),
     ],
     signs: [
       shows(['inspection/skin-hyperpigmentation'], 8, 0.8),
@@ -147,7 +149,7 @@ export const cordTractCauses: readonly Cause[] = [
       told('syphilis', 30, 0.5),
       // Lightning pains of the legs and crises of the belly.
       told(['neuropathic-pain', 'bilateral-leg-pain', 'abdominal-pain'], 2.5, 0.6),
-      told('burning-feet', 0.4, 1),
+      told(['burning-feet', 'leg-weakness'], 0.4, 1),
       // A leg or a foot that aches all day has a hundred other causes.
       told(['foot-pain', 'thigh-pain', 'arm-pain', 'radicular-leg-pain'], 0.5, 1),
       told(['unprotected-sex', 'hiv-infection'], 2, 1),
@@ -172,8 +174,9 @@ export const cordTractCauses: readonly Cause[] = [
     label: 'Adult polyglucosan body disease',
     inheritance: ['autosomal-recessive'],
     produces: [
-      at(['spinal-cord-posterolateral', 'spinal-cord-lateral'], 'rare'),
-      at(['upper-motor-neuron-system', 'motor-neuron-system', 'length-dependent-polyneuropathy'], 'exceptional'),
+      at(['spinal-cord-lateral'], 'rare'),
+      at(['spinal-cord-posterolateral', 'length-dependent-polyneuropathy'], 'exceptional'),
+      at(['upper-motor-neuron-system', 'motor-neuron-system'], 'exceptional'),
     ],
     tempo: tempos.lifelong,
     paralysis: 0.3,
@@ -181,9 +184,9 @@ export const cordTractCauses: readonly Cause[] = [
     age: { from: 38, to: 75, outside: 0.1 },
     history: [
       // A bladder that fails is the first trouble in most, years before the gait. Mochel 2012 (recalled).
-      told('bladder-disturbance', 3, 0.15),
+      told('bladder-disturbance', 1.9, 0.15),
       told(['family/similar-disorder', 'family/consanguinity'], 3, 0.8),
-      told(['numbness', 'cognitive-change', 'stiffness'], 1.4, 1),
+      told(['cognitive-change', 'stiffness'], 1.4, 1),
       told(['trauma', 'fever', 'cancer', 'back-pain'], 0.5, 1),
     ],
     values: [

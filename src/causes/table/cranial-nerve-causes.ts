@@ -7,13 +7,7 @@ const bellGuideline = recalled('bells-palsy-2013');
 const twelfthNerve = recalled('twelfth-nerve-1996');
 
 const trauma = ['trauma', 'head-injury', 'neck-trauma'];
-const operations = [
-  'dental-procedure',
-  'neck-or-chest-surgery',
-  'spinal-surgery',
-  'needle-near-nerve',
-  'surgical-positioning',
-];
+const operations = ['neck-or-chest-surgery', 'spinal-surgery', 'needle-near-nerve', 'surgical-positioning'];
 const zosterRash = shows(['inspection/vesicular-rash'], 25, 0.35);
 const lowerCranialNerves = [
   'cranial-nerves/palatal-weakness',
@@ -148,7 +142,10 @@ export const cranialNerveCauses: readonly Cause[] = [
     tempo: { hyperacute: 0.76, acute: 0.17, subacute: 0.05, chronic: 0.02 },
     courses: { progressive: 0.15, 'relapsing-remitting': 0.05, improving: 1.3 },
     history: [
-      told([...trauma, 'limb-fracture-or-dislocation', ...operations], 8, 0.06),
+      told([...trauma, 'limb-fracture-or-dislocation', ...operations], 8, 1),
+      told([...trauma, 'limb-fracture-or-dislocation', ...operations, 'dental-procedure'], 1, 0.06),
+      // The needle and the forceps reach nerves of the jaw, not those behind the eye.
+      told('dental-procedure', 2, 1),
       told(trauma, 2, 0.95),
       // Of what was operated on nothing is said.
       told('recent-surgery', 2, 1),

@@ -38,25 +38,17 @@ export const encephalopathyCauses: readonly Cause[] = [
     produces: [
       at(['diffuse-encephalopathy'], 'very-common'),
       at(['raised-intracranial-pressure'], 'uncommon'),
-      at(['hyperkinetic-syndrome', 'flocculonodular-lobe'], 'rare'),
+      at(['hyperkinetic-syndrome', 'flocculonodular-lobe', 'cerebellar-vermis', 'cerebellar-degeneration'], 'rare'),
       inKind(['hemisphere'], 'exceptional'),
-      at(
-        [
-          'brainstem-diffuse',
-          'cerebellar-vermis',
-          'cerebellar-degeneration',
-          'akinetic-rigid-syndrome',
-          'action-tremor',
-          'frontal-gait-disorder',
-        ],
-        'exceptional',
-      ),
+      at(['brainstem-diffuse', 'akinetic-rigid-syndrome', 'action-tremor', 'frontal-gait-disorder'], 'exceptional'),
     ],
     tempo: tempos.acuteOrSubacute,
     durationDays: { to: 120, outside: 0.3, source: fromMemory },
     history: [
       told('heat-exposure', 1.5, 1),
       told('dialysis', 2, 1),
+      // Acid tablets keep magnesium out of the body, and a loose bowel loses what is left.
+      told('proton-pump-inhibitor', 1.6, 1),
       told('fever', 0.5, 1.05),
       told(['chronic-kidney-disease', 'diabetes-mellitus', 'hypothyroidism', 'heart-failure'], 2, 0.8),
       told(['diuretic', 'vomiting', 'corticosteroid'], 1.8, 0.9),
@@ -130,6 +122,7 @@ export const encephalopathyCauses: readonly Cause[] = [
       atLeast('creatinine', 500, 'umol/L', 3, 0.95),
       under('egfr', 15, 'mL/min/{1.73_m2}', 3, 0.95),
       under('ionised-calcium', 0.9, 'mmol/L', 3, 1),
+      under('magnesium', 0.5, 'mmol/L', 20, 0.95),
       atLeast('ionised-calcium', 1.6, 'mmol/L', 8, 0.95),
       atLeast('ketones', 3, 'mmol/L', 8, 0.95),
       under('blood-ph', 7.25, '[pH]', 4, 0.95),

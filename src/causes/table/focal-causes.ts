@@ -190,6 +190,8 @@ export const focalCauses: readonly Cause[] = [
       told(['radicular-leg-pain', 'leg-pain', 'thigh-pain'], 0.6, 1.1),
       told('diabetes-mellitus', 1.2, 1),
       told('leg-crossing', 5, 0.8),
+      // Long marches.
+      told('heavy-exertion', 1.6, 1),
       told('prolonged-squatting', 5, 0.9),
       told(['weight-loss', 'recent-weight-loss'], 3, 0.8),
       told('prolonged-immobility', 4, 0.9),
@@ -450,6 +452,9 @@ export const focalCauses: readonly Cause[] = [
         25,
         0.1,
       ),
+      // A needle in the back meets roots, not the nerves of a limb.
+      told('lumbar-puncture-or-epidural', 0.6, 1),
+      told(['headache', 'new-headache'], 0.4, 1),
       told('pregnancy', 10, 1),
       told('botulinum-toxin-injection', 4, 1),
       told('fever', 0.4, 1),
@@ -523,7 +528,7 @@ export const focalCauses: readonly Cause[] = [
       told(['abdominal-pain', 'flank-pain', 'leg-pain', 'thigh-pain'], 2.5, 0.6),
       told(['anticoagulant', 'bleeding-disorder'], 15, 0.2),
       // The iliacus tears and bleeds in young people who fall or strain.
-      told(['trauma', 'heavy-exertion'], 4, 0.9),
+      told(['trauma', 'heavy-exertion'], 3, 0.9),
       told(['back-pain', 'thoracic-back-pain'], 2, 0.7),
     ],
     signs: [aboveTheLoins],

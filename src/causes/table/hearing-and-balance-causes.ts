@@ -135,6 +135,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       told('fluctuating-symptoms', 2.5, 0.6),
       told('continuous-vertigo', 0.3, 1.1),
       told('positional-vertigo', 0.6, 1.1),
+      told('diving', 0.3, 1),
       told('similar-attacks-before', 1.6, 0.8),
       told('vomiting', 1.2, 1),
       told('migraine', 1.3, 1),
@@ -163,6 +164,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       told('tinnitus', 1.6, 0.7),
       told('vertigo', 1.1, 0.95),
       told('loud-noise', 0.6, 1.05),
+      told('diving', 0.3, 1),
       told(['head-injury', 'trauma', 'aminoglycoside', 'cisplatin'], 0.3, 1.05),
       told(['fever', 'facial-pain'], 0.5, 1),
       told('ear-pain', 0.7, 1),
@@ -375,12 +377,13 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       inKind(['multiple-sites'], 'rare'),
     ],
     tempo: tempos.chronic,
-    courses: { progressive: 2, improving: 0.05, 'relapsing-remitting': 0.1 },
+    courses: { progressive: 1.5, improving: 0.05, 'relapsing-remitting': 0.1 },
     age: { from: 8, to: 35, outside: 0.15 },
     history: [
-      told('family/similar-disorder', 10, 0.5),
+      // In half of them it is new.
+      told('family/similar-disorder', 5, 0.6),
       told('hearing-loss', 2.5, 0.2),
-      told('tinnitus', 1.5, 0.7),
+      told('tinnitus', 1.2, 0.8),
       told('cataract', 6, 1),
       told('neurofibromatosis', 10, 1),
     ],
@@ -443,10 +446,10 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
     history: [
       told('ear-fullness', 3, 0.95),
       told('sinus-or-ear-infection', 4, 0.7),
-      told('hearing-loss', 1.5, 0.4),
+      told('hearing-loss', 2, 0.4),
       told(['ear-pain', 'pregnancy'], 1.5, 1),
       // Half of those with otosclerosis have a relative with it.
-      told('family/similar-disorder', 2.5, 1),
+      told('family/similar-disorder', 8, 1),
       told(['vertigo', 'aminoglycoside', 'cisplatin', 'neurofibromatosis'], 0.4, 1.1),
     ],
     signs: [
@@ -460,14 +463,16 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
     key: 'third-window-of-the-inner-ear',
     group: 'degenerative',
     label: 'Leak or gap of the inner ear (canal dehiscence, perilymph fistula)',
-    produces: [at(['vestibular-nerve'], 'rare'), at(['cochlear-nerve', 'no-lesion'], 'exceptional')],
-    tempo: { hyperacute: 0.2, acute: 0.15, subacute: 0.2, chronic: 0.45 },
+    produces: [at(['vestibular-nerve', 'cochlear-nerve'], 'rare'), at(['no-lesion'], 'exceptional')],
+    tempo: { hyperacute: 0.2, acute: 0.25, subacute: 0.15, chronic: 0.4 },
     courses: { fluctuating: 2, 'relapsing-remitting': 1.4 },
     age: { from: 20, to: 75, outside: 0.5 },
     history: [
       told('sound-induced-vertigo', 30, 0.8),
       told('ear-fullness', 1.8, 1),
       told(['diving', 'head-injury', 'heavy-exertion', 'recent-surgery'], 3, 0.8),
+      // Pressure that is not let out tears the window of the cochlea.
+      told('diving', 4, 1),
       told('pulsatile-tinnitus', 5, 0.8),
       told(['oscillopsia', 'vertigo', 'unsteadiness'], 1.5, 0.5),
       told('hearing-loss', 1.4, 0.9),
@@ -496,6 +501,7 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
       told('similar-attacks-before', 1.3, 1),
       told(['hearing-loss', 'tinnitus', 'oscillopsia', 'continuous-vertigo'], 0.3, 1.2),
       told(['falls', 'slurred-speech', 'diplopia', 'numbness', 'weakness', 'vomiting'], 0.3, 1.1),
+      told(['leg-weakness', 'bladder-disturbance', 'arm-weakness'], 0.2, 1),
     ],
     signs: [
       shows(
@@ -512,15 +518,17 @@ export const hearingAndBalanceCauses: readonly Cause[] = [
     key: 'vestibular-paroxysmia',
     group: 'compressive',
     label: 'Vestibular paroxysmia (a vessel against the eighth nerve)',
-    produces: [at(['vestibular-nerve'], 'rare'), at(['no-lesion'], 'exceptional')],
+    produces: [at(['vestibular-nerve'], 'rare'), at(['no-lesion'], 'rare')],
     tempo: { hyperacute: 0.2, acute: 0.1, subacute: 0.2, chronic: 0.5 },
     courses: { 'relapsing-remitting': 4, fluctuating: 3, progressive: 0.3, static: 0.3 },
     age: { from: 25, to: 75, outside: 0.5 },
     history: [
-      told('vertigo', 2, 0.1),
+      told('vertigo', 2, 1),
+      told(['vertigo', 'dizziness', 'unsteadiness'], 1, 0.1),
       told('similar-attacks-before', 3, 0.5),
       told('continuous-vertigo', 0.05, 1.2),
-      told(['tinnitus', 'twitching'], 1.5, 1),
+      told(['tinnitus', 'twitching'], 1.8, 1),
+      told('resolved-deficit', 1.6, 1),
       told(['hearing-loss', 'headache', 'migraine', 'vomiting'], 0.5, 1.1),
     ],
     signs: [

@@ -172,9 +172,11 @@ export const hereditaryMuscleCauses: readonly Cause[] = [
     history: [
       told(['cardiomyopathy', 'syncope', 'retinal-disease', 'exercise-cramps', 'dysphagia', 'unsteadiness'], 1.4, 1),
       told('drooping-eyelids', 1.6, 0.7),
+      // Lids or eyes that have failed are what it is called by.
+      told(['drooping-eyelids', 'diplopia'], 1, 0.12),
       told(['family/similar-disorder', 'visual-loss', 'migraine'], 1.2, 1),
       told(kin, 4, 0.85),
-      told(['hearing-loss', 'diabetes-mellitus'], 2.5, 0.9),
+      told(['hearing-loss', 'diabetes-mellitus'], 1.8, 0.9),
       told(['fluctuating-symptoms', 'fatigable-weakness'], 0.4, 1.3),
     ],
     signs: [

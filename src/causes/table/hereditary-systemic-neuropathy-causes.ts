@@ -215,6 +215,7 @@ export const hereditarySystemicNeuropathyCauses: readonly Cause[] = [
     signs: [
       shows(['cranial-nerves/optic-disc-pallor', 'gait/ataxic', 'cranial-nerves/nystagmus'], 1.3, 1),
       shows(['plantars/plantar-response'], 5, 0.5),
+      shows(['inspection/pes-cavus', 'sensation/vibration'], 1.6, 1),
       shows(['cranial-nerves/optic-disc-pallor', 'gait/spastic'], 3, 0.8),
     ],
     quantities: [slowArm(6, 0.2), atLeast('csf-protein', 0.6, 'g/L', 3, 0.5)],

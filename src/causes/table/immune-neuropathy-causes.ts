@@ -264,7 +264,7 @@ export const immuneNeuropathyCauses: readonly Cause[] = [
     key: 'multifocal-cidp',
     group: 'immune',
     label: 'Multifocal CIDP (Lewis-Sumner syndrome)',
-    produces: [inKind(['multiple-nerves'], 'common'), at(['brachial-plexus', 'lumbosacral-plexus'], 'rare')],
+    produces: [inKind(['multiple-nerves'], 'common'), at(['brachial-plexus', 'lumbosacral-plexus'], 'uncommon')],
     tempo: tempos.subacuteOrChronic,
     courses: { 'relapsing-remitting': 2, progressive: 1.2 },
     durationDays: {

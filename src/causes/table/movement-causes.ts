@@ -41,7 +41,7 @@ export const movementCauses: readonly Cause[] = [
       at(['striatum', 'hyperkinetic-syndrome', 'diffuse-encephalopathy'], 'exceptional'),
     ],
     tempo: tempos.chronic,
-    durationDays: { from: 120, outside: 0.15, source: fromMemory },
+    durationDays: { from: 120, outside: 0.06, source: fromMemory },
     courses: { progressive: 1.3, improving: 0.1, static: 0.4 },
     age: { from: 45, to: 90, outside: 0.3 },
     sex: { male: 1.2, female: 0.8 },
@@ -58,7 +58,7 @@ export const movementCauses: readonly Cause[] = [
       told(['bowel-disturbance', 'organophosphate', 'shoulder-pain'], 1.3, 1),
       told(['headache', 'new-headache', 'morning-headache', 'thunderclap-headache'], 0.6, 1),
       told(['manganese', 'carbon-monoxide', 'chronic-liver-disease'], 0.4, 1),
-      told('fever', 0.25, 1),
+      told('fever', 0.15, 1),
     ],
     signs: [
       shows(['higher-function/palilalia'], 1.3, 1),
@@ -350,6 +350,7 @@ export const movementCauses: readonly Cause[] = [
       shows(['higher-function/fluctuating-consciousness', 'higher-function/inattention'], 3, 0.7),
       shows(['involuntary-movements/bradykinesia', 'tone/upper-limb', 'gait/shuffling'], 3, 0.4),
       shows(['autonomic/orthostatic-hypotension'], 2, 0.9),
+      shows(['gait/ataxic'], 0.4, 1),
     ],
     values: [
       reads('autonomic-tests', [
@@ -565,12 +566,13 @@ export const movementCauses: readonly Cause[] = [
     tempo: tempos.chronic,
     age: { from: 45, to: 90, outside: 0.2 },
     history: [
-      told('unsteadiness', 3, 0.2),
-      told(['leg-weakness', 'difficulty-walking'], 1.2, 0.8),
-      told('tremor', 1.6, 0.5),
+      told('unsteadiness', 1.9, 0.2),
+      told('difficulty-walking', 1.2, 0.8),
+      told('leg-weakness', 0.7, 1),
+      told('tremor', 2.5, 0.5),
       told('family/tremor', 0.5, 1.05),
       // Nothing is amiss on walking or lying.
-      told(['numbness', 'paraesthesiae', 'bladder-disturbance'], 0.4, 1),
+      told(['numbness', 'paraesthesiae', 'bladder-disturbance'], 0.3, 1),
     ],
     signs: [
       shows(['gait/unable-to-stand', 'coordination/standing-balance'], 4, 0.4),

@@ -91,6 +91,7 @@ export const muscleCauses: readonly Cause[] = [
       shows(['cranial-nerves/dysphagia', 'inspection/scapular-winging', 'autonomic/breathlessness-at-rest'], 1.3, 1),
       shows(['inspection/heliotrope-rash', 'inspection/gottron-papules'], 0.1, 1),
       shows(['inspection/calf-pseudohypertrophy'], 0.4, 1),
+      shows(['power/neck-flexion'], 1.5, 0.8),
     ],
     quantities: [
       under('potassium', 2.8, 'mmol/L', 0.3, 1),
@@ -449,7 +450,7 @@ export const muscleCauses: readonly Cause[] = [
     ],
     tempo: tempos.lifelong,
     durationDays: { from: 365, outside: 0.5, source: fromMemory },
-    age: { from: 0, to: 60, outside: 0.4 },
+    age: { from: 4, to: 60, outside: 0.4 },
     history: [
       told('rash', 0.5, 1),
       told(['falls', 'muscle-thinning', 'back-pain'], 1.2, 1),

@@ -342,6 +342,8 @@ export const nerveCauses: readonly Cause[] = [
       told(['alcohol-excess', 'opioid', 'leg-pain', 'critical-illness'], 1.3, 1),
       told(['hip-replacement', 'recent-surgery', 'needle-near-nerve'], 12, 0.4),
       told(injury, 8, 0.6),
+      // A leg that was stretched or flung too far.
+      told('heavy-exertion', 3, 1),
       told(
         [
           'prolonged-immobility',
@@ -436,12 +438,14 @@ export const nerveCauses: readonly Cause[] = [
         8,
         0.2,
       ),
-      told(['leg-pain', 'arm-pain', 'muscle-pain'], 4, 0.15),
+      told(['leg-pain', 'arm-pain', 'muscle-pain', 'thigh-pain', 'foot-pain', 'hand-pain'], 4, 0.15),
       told('anticoagulant', 2, 1),
     ],
     signs: [
       shows(['inspection/oedema', 'inspection/muscle-tenderness', 'inspection/colour-or-temperature-change'], 6, 0.4),
     ],
+    // Muscle that is starved dies.
+    quantities: [atLeast('creatine-kinase', 1000, 'U/L', 4, 0.4)],
     source: recalled('adams-victor', 'compartment syndromes'),
   },
   {

@@ -116,7 +116,9 @@ export const opticCompressionCauses: readonly Cause[] = [
       told('vomiting', 2.2, 0.6),
       told('pituitary-tumour', 20, 0.95),
       told(endocrine, 2.5, 0.8),
-      told(['pregnancy', 'anticoagulant', 'dopamine-agonist', 'recent-surgery'], 2, 0.98),
+      told(['anticoagulant', 'dopamine-agonist', 'recent-surgery'], 2, 0.98),
+      // The gland swells to twice its size, and starves where blood is lost at the birth.
+      told('pregnancy', 3, 1),
       told(['fever', 'photophobia', 'hypertension', 'head-injury', 'loss-of-consciousness'], 1.2, 1),
       told(['visual-loss', 'diplopia'], 1.6, 0.6),
       told(['numbness', 'weakness', 'vertigo', 'unsteadiness'], 0.6, 1),
@@ -140,6 +142,7 @@ export const opticCompressionCauses: readonly Cause[] = [
       ),
       shows(['inspection/proptosis', 'inspection/chemosis', 'inspection/periorbital-oedema'], 0.3, 1),
       shows(['special-tests/neck-stiffness', 'cranial-nerves/ptosis'], 1.3, 1),
+      shows(['cranial-nerves/reduced-visual-acuity'], 1.8, 0.8),
     ],
     sides: [sided(eyeMusclePalsies, { one: 0.9, both: 2 })],
     quantities: [

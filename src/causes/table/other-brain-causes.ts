@@ -147,9 +147,9 @@ export const otherBrainCauses: readonly Cause[] = [
     produces: [
       at(['basal-meningeal-process', 'brainstem-diffuse', 'raised-intracranial-pressure'], 'rare'),
       at(['abducens-nerve', 'facial-nerve', 'cochlear-nerve', 'cerebellar-vermis'], 'rare'),
-      at(['cerebellar-degeneration'], 'rare'),
+      at(['cerebellar-degeneration', 'akinetic-rigid-syndrome'], 'rare'),
       at(['hyperkinetic-syndrome', 'cerebellar-hemisphere', 'demyelinating-polyradiculoneuropathy'], 'exceptional'),
-      at(['oculomotor-nerve', 'optic-nerve', 'akinetic-rigid-syndrome', 'action-tremor'], 'exceptional'),
+      at(['oculomotor-nerve', 'optic-nerve', 'action-tremor'], 'exceptional'),
       at(['diffuse-encephalopathy', 'meningeal-irritation'], 'rare'),
     ],
     // A week of fever comes before the head.
@@ -366,7 +366,11 @@ export const otherBrainCauses: readonly Cause[] = [
       shows(['autonomic/hyperhidrosis', 'autonomic/resting-tachycardia'], 2, 0.8),
       shows(['higher-function/confusion', 'higher-function/inattention', 'higher-function/drowsiness'], 2, 0.6),
     ],
-    quantities: [under('glucose-random', 4, 'mmol/L', 60, 0.02, read('nice-ng128', 'exclude hypoglycaemia'))],
+    quantities: [
+      // Under 4 it is to be excluded; the brain fails under 3.
+      under('glucose-random', 4, 'mmol/L', 8, 0.02, read('nice-ng128', 'exclude hypoglycaemia')),
+      under('glucose-random', 3, 'mmol/L', 8, 0.5),
+    ],
     source: recalled('nice-ng128', 'exclude hypoglycaemia'),
   },
 ];

@@ -239,7 +239,11 @@ export const otherEyeCauses: readonly Cause[] = [
     key: 'sagging-eye-syndrome',
     group: 'degenerative',
     label: 'Double vision of age from slack eye muscle bands (divergence insufficiency, sagging eye)',
-    produces: [at(['abducens-nerve'], 'uncommon'), at(['trochlear-nerve'], 'rare'), at(['no-lesion'], 'exceptional')],
+    produces: [
+      at(['abducens-nerve'], 'uncommon'),
+      at(['trochlear-nerve', 'postsynaptic-junction', 'oculopharyngeal-myopathy'], 'rare'),
+      at(['no-lesion'], 'exceptional'),
+    ],
     tempo: tempos.lifelong,
     courses: { static: 1.4, improving: 0.2 },
     age: { from: 60, to: 105, outside: 0.08 },
@@ -249,8 +253,11 @@ export const otherEyeCauses: readonly Cause[] = [
       told(['headache', 'eye-pain', 'jaw-claudication', 'diabetes-mellitus', 'cancer'], 0.3, 1.3),
     ],
     signs: [
-      shows(['cranial-nerves/esotropia', 'cranial-nerves/hypertropia'], 1.6, 0.9),
+      shows(['cranial-nerves/esotropia', 'cranial-nerves/hypertropia'], 3, 0.8),
       shows(['cranial-nerves/sixth-nerve-palsy', 'cranial-nerves/third-nerve-palsy'], 0.4, 1.2),
+      // The lids and the fat of the orbit sag as well.
+      shows(['inspection/enophthalmos'], 6, 1),
+      shows(['cranial-nerves/ptosis'], 1.5, 0.9),
       shows(['inspection/proptosis', 'cranial-nerves/lid-retraction', 'cranial-nerves/facial-numbness'], 0.1, 1.05),
     ],
     source: ocularMotor,

@@ -252,7 +252,9 @@ export const otherMuscleCauses: readonly Cause[] = [
       atLeast('creatinine', 130, 'umol/L', 1.8, 0.9),
       atLeast('potassium', 5.5, 'mmol/L', 1.6, 1),
       atLeast('ast', 100, 'U/L', 1.5, 0.8),
-      atLeast('creatine-kinase', 5000, 'U/L', 30, 0.03),
+      // Five times what is normal is called so.
+      atLeast('creatine-kinase', 1000, 'U/L', 3, 0.05),
+      atLeast('creatine-kinase', 5000, 'U/L', 10, 0.5),
     ],
     source: muscleBook,
   },

@@ -70,6 +70,8 @@ export const otherVascularBrainCauses: readonly Cause[] = [
     ],
     signs: [
       shows(['cranial-nerves/retinal-haemorrhages'], 1.4, 1),
+      // Swollen discs see well until late.
+      shows(['cranial-nerves/reduced-visual-acuity', 'cranial-nerves/central-scotoma'], 0.6, 1),
       shows(['cranial-nerves/optic-disc-swelling'], 6, 0.7),
       shows(['higher-function/drowsiness', 'higher-function/confusion'], 1.5, 0.9),
       shows(['involuntary-movements/myoclonus', 'involuntary-movements/chorea', 'gait/shuffling'], 0.4, 1),

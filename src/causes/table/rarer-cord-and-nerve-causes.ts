@@ -24,10 +24,12 @@ export const rarerCordAndNerveCauses: readonly Cause[] = [
     history: [
       told(['methotrexate', 'cytarabine', 'injecting-drug-use', 'opioid', 'lumbar-puncture-or-epidural'], 5, 0.02),
       told(['methotrexate', 'cytarabine'], 15, 1),
+      told('lumbar-puncture-or-epidural', 3, 1),
       told('injecting-drug-use', 2, 1),
       told(['cancer', 'lymphoma'], 1.4, 1),
-      told('fever', 0.5, 1),
-      told(['back-pain', 'thoracic-back-pain', 'neck-pain'], 0.7, 1),
+      // What is given into the fluid irritates: head and back ache, and some are hot.
+      told('fever', 0.8, 1),
+      told(['back-pain', 'thoracic-back-pain', 'neck-pain'], 0.9, 1),
     ],
     values: [...longLesion(2.5, 1, 0.03)],
     source: cordChapter,

@@ -16,11 +16,17 @@ export const rarerMuscleCauses: readonly Cause[] = [
     key: 'transient-neonatal-myasthenia',
     group: 'immune',
     label: 'Transient neonatal myasthenia',
-    produces: [at(['postsynaptic-junction'], 'uncommon'), at(['presynaptic-junction', 'proximal-myopathy'], 'rare')],
+    // The age leaves it to the newborn, in whom it is the commonest of its place.
+    produces: [
+      at(['postsynaptic-junction'], 'common'),
+      at(['presynaptic-junction'], 'uncommon'),
+      at(['proximal-myopathy', 'brainstem-diffuse'], 'rare'),
+    ],
     tempo: tempos.suddenOrAcute,
     durationDays: { to: 120, outside: 0.2, source: fromMemory },
     age: { from: 0, to: 0.3, outside: 0.0005 },
-    history: [told(['family/autoimmune-disease', 'family/similar-disorder', 'myasthenia-gravis'], 6, 0.4)],
+    // One child in six of mothers with myasthenia has it; what else runs in families is seldom known of the parent.
+    history: [told(['family/autoimmune-disease', 'family/similar-disorder', 'myasthenia-gravis'], 20, 0.4)],
     signs: [
       shows(['cranial-nerves/weak-suck-or-cry', 'cranial-nerves/facial-weakness'], 1.5, 0.6),
       shows(

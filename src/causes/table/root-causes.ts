@@ -150,6 +150,7 @@ export const rootCauses: readonly Cause[] = [
       told(['injecting-drug-use', 'recent-bacteraemia', 'anticoagulant', 'night-sweats'], 0.6, 1),
       told(['disc-herniation', 'spinal-surgery'], 4, 0.95),
       told(['back-pain', 'thoracic-back-pain'], 2, 0.4),
+      told('thoracic-back-pain', 0.5, 1),
       told(['leg-pain', 'radicular-leg-pain', 'thigh-pain', 'bilateral-leg-pain'], 2.5, 0.3),
       told(['cancer', 'lymphoma'], 0.5, 1.05),
       told('fever', 0.3, 1.05),

@@ -67,10 +67,10 @@ export const seizureAndAttackCauses: readonly Cause[] = [
     age: { from: 45, to: 85, outside: 0.2 },
     history: [
       told('insomnia', 1.6, 1),
-      told('cognitive-change', 4, 0.2),
-      told(['unsteadiness', 'difficulty-walking'], 1.8, 0.8),
+      told('cognitive-change', 4, 0.15),
+      told(['unsteadiness', 'difficulty-walking', 'falls'], 2, 0.8),
       told('visual-loss', 2, 0.95),
-      told('behaviour-change', 1.3, 1),
+      told('behaviour-change', 1.5, 1),
       told(['fluctuating-symptoms', 'resolved-deficit'], 0.4, 1),
       told(['family/dementia', 'family/similar-disorder'], 1.3, 0.95),
       told('fever', 0.2, 1.1),
@@ -82,7 +82,7 @@ export const seizureAndAttackCauses: readonly Cause[] = [
     signs: [
       shows(['involuntary-movements/myoclonus', 'involuntary-movements/exaggerated-startle'], 8, 0.5),
       shows(['higher-function/mutism'], 3, 0.9),
-      shows(['gait/ataxic', 'coordination/finger-nose'], 2, 0.7),
+      shows(['gait/ataxic', 'coordination/finger-nose'], 3, 0.7),
       shows(
         ['higher-function/memory-impairment', 'higher-function/confusion', 'higher-function/disorientation'],
         1.6,

@@ -324,9 +324,13 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
       inKind(['polyradiculoneuropathy'], 'rare'),
       // It strikes brain, cranial nerves and the nerves of the heart as well.
       at(['diffuse-encephalopathy', 'hyperkinetic-syndrome', 'optic-nerve', 'autonomic-neuropathy'], 'rare'),
-      at(['motor-polyneuropathy', 'brainstem-diffuse', 'raised-intracranial-pressure'], 'rare'),
+      at(
+        ['motor-polyneuropathy', 'brainstem-diffuse', 'raised-intracranial-pressure', 'multiple-mononeuropathy'],
+        'rare',
+      ),
     ],
-    tempo: tempos.acute,
+    // Who is poisoned again and again falls ill over months.
+    tempo: { hyperacute: 0.05, acute: 0.5, subacute: 0.35, chronic: 0.1 },
     durationDays: { to: 180, outside: 0.3, source: fromMemory },
     history: [
       told(['visual-loss', 'joint-pain', 'leg-pain'], 1.3, 1),
@@ -335,7 +339,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
       told(['thallium', 'other-heavy-metal'], 4, 0.3),
       // Who was poisoned seldom knows of it: the hair that falls out tells.
       told(['thallium', 'other-heavy-metal', 'hair-loss'], 15, 0.08),
-      told('hair-loss', 3, 0.3),
+      told('hair-loss', 4, 0.3),
       told(['neuropathic-pain', 'burning-feet', 'foot-pain'], 2, 0.4),
       told(['vomiting', 'abdominal-pain'], 2, 0.7),
     ],

@@ -392,6 +392,8 @@ export const vascularBrainCauses: readonly Cause[] = [
       told(['neck-pain', 'back-pain', 'thoracic-back-pain', 'radicular-arm-pain', 'shoulder-pain'], 0.5, 1),
       told(['migraine', 'epilepsy'], 0.6, 1),
       told('headache', 0.7, 1),
+      // Blood that fails takes away and seldom adds; and it does not do so for a year.
+      told('tinnitus', 0.4, 1),
     ],
     signs: [
       // What is still found has not gone.

@@ -324,6 +324,11 @@ export const visualCauses: readonly Cause[] = [
     age: { from: 3, to: 45, outside: 0.3 },
     history: [
       told('night-blindness', 12, 0.6),
+      told(
+        ['night-blindness', 'visual-loss', 'worse-in-the-dark', 'transient-visual-loss', 'flashes-and-floaters'],
+        1,
+        0.12,
+      ),
       told(['family/similar-disorder', 'family/consanguinity'], 8, 0.5),
       told('worse-in-the-dark', 4, 0.8),
       told('hearing-loss', 2, 0.95),
