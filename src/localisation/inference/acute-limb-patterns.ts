@@ -12,7 +12,7 @@ const painOfTheNeckInHours: ReadonlySet<string> = new Set([...painOfTheNeck, 'sh
 const painOfMuscle: ReadonlySet<string> = new Set(['muscle-pain', 'preceding-infection', 'similar-attacks-before']);
 
 /** Days within which the limbs have failed, and what the pattern does to the odds. Judged. */
-const underAPainfulNeck = { days: 14, cord: 3, bleeding: 2, muscle: 0.15, roots: 0.5 } as const;
+const underAPainfulNeck = { days: 14, cord: 3, bleeding: 5, muscle: 0.05, roots: 0.5 } as const;
 const bleeds: ReadonlySet<string> = new Set(['anticoagulant', 'bleeding-disorder', 'lumbar-puncture-or-epidural']);
 
 /**
@@ -88,7 +88,54 @@ function shockOfTheCordShifts({ findings, onset }: Exam): readonly Shift[] {
   ];
 }
 
+/** Days within which the bladder has failed with the limbs, and what that does to the odds of what lies in the canal and of inflamed roots. Judged. */
+const bladderFromTheFirst = { days: 10, inTheCanal: 1.5, roots: 0.35 } as const;
+
+/**
+ * Both legs are weak within days and the bladder already holds: that casts doubt on inflamed roots as long as no jerk was found to be
+ * gone. Source: Asbury 1990, criteria for Guillain-Barré syndrome (recalled). Odds judged.
+ */
+function bladderFromTheFirstShifts({ findings, onset }: Exam): readonly Shift[] {
+  if (!cameFast(onset) || (onset.durationDays ?? 0) > bladderFromTheFirst.days) return [];
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const bladder = wrong.find(({ item }) => holdsUrine.has(item.key));
+  const weak = weakMovements(wrong).filter(({ item }) => item.region === 'lower-limbs');
+  if (bladder === undefined || sidesOf(weak).size < 2 || hasSignOfTheHead(findings)) return [];
+  if (wrong.some(({ item, value }) => item.section === 'reflexes' && (value === '0' || value === 'trace'))) return [];
+  const because = 'the bladder holds as the limbs fail, and no jerk was found to be gone';
+  return [
+    shiftBy(bladder, { applies: kinds('cord', 'cauda-equina'), factor: bladderFromTheFirst.inTheCanal, because }),
+    shiftBy(bladder, { applies: kinds('polyradiculoneuropathy'), factor: bladderFromTheFirst.roots, because }),
+  ];
+}
+
+/** Odds where both arms alone fail within days after an infection: of what lies above, and of inflamed roots and nerves. Judged. */
+const armsAfterInfection = { above: 0.1, roots: 2 } as const;
+const infections: ReadonlySet<string> = new Set([
+  ...['preceding-infection', 'preceding-gastroenteritis', 'preceding-respiratory-infection'],
+]);
+
+/** Border zones of both hemispheres fail in shock and not after an infection, which inflames roots; a few begin in the hands. */
+function armsAfterInfectionShifts({ findings, history, onset }: Exam): readonly Shift[] {
+  if (!cameFast(onset) || !tells(history, infections) || hasSignOfTheHead(findings)) return [];
+  const weak = weakMovements(findings);
+  const [first] = weak;
+  if (first === undefined || sidesOf(weak).size < 2 || !weak.every(({ item }) => item.region === 'upper-limbs'))
+    return [];
+  const because = 'both arms fail within days after an infection, which inflames roots and nerves';
+  return [
+    shiftBy(first, { applies: kinds('hemisphere', 'brainstem'), factor: armsAfterInfection.above, because }),
+    shiftBy(first, { applies: kinds('polyradiculoneuropathy'), factor: armsAfterInfection.roots, because }),
+  ];
+}
+
 /** What fails in limbs within hours or days beside what was told of it, and what that says of the site. */
 export function acuteLimbShifts(exam: Exam): readonly Shift[] {
-  return [...fourLimbsUnderAPainfulNeckShifts(exam), ...shockOfTheCordShifts(exam), ...needleInTheCanalShifts(exam)];
+  return [
+    ...fourLimbsUnderAPainfulNeckShifts(exam),
+    ...shockOfTheCordShifts(exam),
+    ...bladderFromTheFirstShifts(exam),
+    ...armsAfterInfectionShifts(exam),
+    ...needleInTheCanalShifts(exam),
+  ];
 }

@@ -225,6 +225,16 @@ export const laboratoryResults: readonly ResultWeight[] = [
     fluid,
   ),
   measured(
+    'csf-protein',
+    'from',
+    1,
+    'g/L',
+    kinds('junction', 'muscle'),
+    0.3,
+    'disease of junction and muscle leaves the fluid clear',
+    fluid,
+  ),
+  measured(
     'csf-white-cells',
     'from',
     5,
