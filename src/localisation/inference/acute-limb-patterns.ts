@@ -93,7 +93,7 @@ const bladderFromTheFirst = { days: 10, inTheCanal: 1.5, roots: 0.35 } as const;
 
 /**
  * Both legs are weak within days and the bladder already holds: that casts doubt on inflamed roots as long as no jerk was found to be
- * gone. Source: Asbury 1990, criteria for Guillain-Barré syndrome (recalled). Odds judged.
+ * gone and no foot numb. Source: Asbury 1990, criteria for Guillain-Barré syndrome (recalled). Odds judged.
  */
 function bladderFromTheFirstShifts({ findings, onset }: Exam): readonly Shift[] {
   if (!cameFast(onset) || (onset.durationDays ?? 0) > bladderFromTheFirst.days) return [];
@@ -101,6 +101,7 @@ function bladderFromTheFirstShifts({ findings, onset }: Exam): readonly Shift[] 
   const bladder = wrong.find(({ item }) => holdsUrine.has(item.key));
   const weak = weakMovements(wrong).filter(({ item }) => item.region === 'lower-limbs');
   if (bladder === undefined || sidesOf(weak).size < 2 || hasSignOfTheHead(findings)) return [];
+  if (lostFeeling(findings).length > 0) return [];
   if (wrong.some(({ item, value }) => item.section === 'reflexes' && (value === '0' || value === 'trace'))) return [];
   const because = 'the bladder holds as the limbs fail, and no jerk was found to be gone';
   return [
