@@ -1,2 +1,2 @@
 /** Version of the clinical model: package version and a fingerprint of every table and weight. Written by `npm run generate`. */
-export const modelVersion = '0.1.0+e1b6f6791ded';
+export const modelVersion = '0.1.0+2df6129a7c3b';

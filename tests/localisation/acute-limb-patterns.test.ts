@@ -141,4 +141,27 @@ describe('limbs of which it was told that they failed within hours or days', () 
     expect(odds(half, { history: { onset: after.onset }, findings: arms })).toBe(1);
     expect(odds(half, { history: after, findings })).toBe(1);
   });
+
+  it('no limb that moves, with feeling and breath kept, is of muscle before the cord', () => {
+    const findings = { power: power({ 'elbow-flexion': '0', 'finger-abduction': '0', 'hip-flexion': '0' }) };
+    const kept = ['numbness', 'breathlessness'].map((key) => ({ key, present: false }));
+    const history = { onset: { pace: 'hyperacute' }, symptoms: kept };
+    expect(odds(muscle, { history, findings })).toBeGreaterThan(1);
+    expect(odds(neck, { history, findings })).toBeLessThan(0.5);
+    const pain = { ...history, symptoms: [...kept, ...has('neck-pain')] };
+    expect(odds(neck, { history: pain, findings })).toBeGreaterThan(1);
+    const untold = { onset: history.onset };
+    expect(odds(neck, { history: untold, findings })).toBe(1);
+  });
+
+  it('legs that fail under a tender spine with sepsis are of the canal, not of inflamed roots', () => {
+    const findings = {
+      power: power({ 'hip-flexion': '3' }),
+      inspection: [{ sign: 'spinal-tenderness', present: true }],
+    };
+    const septic = { onset: { pace: 'acute' }, conditions: has('sepsis') };
+    expect(odds(neck, { history: septic, findings })).toBeGreaterThan(1);
+    expect(odds(inflamedRoots, { history: septic, findings })).toBeLessThan(1);
+    expect(odds(inflamedRoots, { history: { onset: septic.onset }, findings })).toBe(1);
+  });
 });

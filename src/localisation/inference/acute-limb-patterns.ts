@@ -1,4 +1,5 @@
 import type { Exam } from '../../exam/exam.ts';
+import type { Finding } from '../../exam/finding.ts';
 import { cameFast } from '../../exam/pace.ts';
 import { anyOf, cervicalCord, kinds, lumbarRoots, sites } from './history/history-weight.ts';
 import { hasSignOfTheHead, lostFeeling, shiftBy, sidesOf, weakMovements } from './limb-patterns.ts';
@@ -130,6 +131,63 @@ function armsAfterInfectionShifts({ findings, history, onset }: Exam): readonly 
   ];
 }
 
+/** Odds where four limbs are lost within hours or days while feeling and breath are said to be kept. Judged. */
+const lostButFeels = { cord: 0.2, brainstem: 0.3, muscle: 4 } as const;
+const feelingLost: ReadonlySet<string> = new Set(['numbness', 'paraesthesiae']);
+const ofTheSpine: ReadonlySet<string> = new Set([
+  ...['neck-pain', 'back-pain', 'thoracic-back-pain', 'shoulder-pain', 'radicular-arm-pain', 'tight-band'],
+  ...['bladder-disturbance', 'bowel-disturbance', 'trauma', 'neck-trauma', 'lumbar-puncture-or-epidural'],
+]);
+/** Grades of a limb that hardly moves or does not. */
+const hardlyMoves: ReadonlySet<Finding['value']> = new Set(['0', '1', '1+', '2-']);
+
+/**
+ * A cord that moves neither arms nor legs takes breath and feeling with them; muscle without its potassium leaves both (Adams and
+ * Victor, periodic paralysis, recalled).
+ */
+function lostButFeelsShifts({ findings, history, onset }: Exam): readonly Shift[] {
+  if (!cameFast(onset) || tells(history, ofTheSpine) || tells(history, feelingLost)) return [];
+  const denies = (key: string): boolean => history.some((one) => !one.present && one.key === key);
+  if (!denies('numbness') || !denies('breathlessness') || hasSignOfTheHead(findings)) return [];
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  if (wrong.some(({ item, modality }) => modality !== undefined || item.section === 'sphincters')) return [];
+  const lost = weakMovements(wrong).filter(({ value }) => hardlyMoves.has(value));
+  const [first] = lost;
+  const areBoth = (['upper-limbs', 'lower-limbs'] as const).every(
+    (limb) => sidesOf(lost.filter(({ item }) => item.region === limb)).size === 2,
+  );
+  if (first === undefined || !areBoth) return [];
+  const because = 'no limb moves, and feeling and breath are kept, which a cord takes with the limbs';
+  return [
+    shiftBy(first, { applies: kinds('cord'), factor: lostButFeels.cord, because }),
+    shiftBy(first, { applies: kinds('brainstem'), factor: lostButFeels.brainstem, because }),
+    shiftBy(first, { applies: kinds('muscle'), factor: lostButFeels.muscle, because }),
+  ];
+}
+
+/** Odds where both legs fail within weeks under a tender spine in somebody with an infection that spreads. Judged. */
+const infectedSpine = { canal: 2, roots: 0.4 } as const;
+const spreads: ReadonlySet<string> = new Set([
+  'sepsis',
+  'recent-bacteraemia',
+  'injecting-drug-use',
+  'fever',
+  'tuberculosis',
+]);
+
+/** Pus between or beside the vertebrae presses on cord and cauda (Darouiche 2006, from memory). */
+function infectedSpineShifts({ findings, history, onset }: Exam): readonly Shift[] {
+  if (onset.pace === 'chronic' || !tells(history, spreads) || hasSignOfTheHead(findings)) return [];
+  const tender = findings.find(({ abnormal, item }) => abnormal && item.key === 'spinal-tenderness');
+  const weak = weakMovements(findings).filter(({ item }) => item.region === 'lower-limbs');
+  if (tender === undefined || sidesOf(weak).size < 2) return [];
+  const because = 'both legs fail under a tender spine, with an infection that spreads';
+  return [
+    shiftBy(tender, { applies: kinds('cord', 'cauda-equina'), factor: infectedSpine.canal, because }),
+    shiftBy(tender, { applies: kinds('polyradiculoneuropathy'), factor: infectedSpine.roots, because }),
+  ];
+}
+
 /** What fails in limbs within hours or days beside what was told of it, and what that says of the site. */
 export function acuteLimbShifts(exam: Exam): readonly Shift[] {
   return [
@@ -137,6 +195,8 @@ export function acuteLimbShifts(exam: Exam): readonly Shift[] {
     ...shockOfTheCordShifts(exam),
     ...bladderFromTheFirstShifts(exam),
     ...armsAfterInfectionShifts(exam),
+    ...lostButFeelsShifts(exam),
+    ...infectedSpineShifts(exam),
     ...needleInTheCanalShifts(exam),
   ];
 }

@@ -53,8 +53,10 @@ export function painfulShoulderShifts(exam: Exam): readonly Shift[] {
   ];
 }
 
-/** Odds of muscle where both shoulders hurt within weeks and muscles waste or jerks fade under it. Judged. */
-const muscleThatThinned = 0.25;
+/** Odds where both shoulders hurt within weeks and muscles waste or jerks fade under it: of muscle and junction, and of the plexus. Judged. */
+const bothThinned = { muscle: 0.25, plexus: 2 } as const;
+/** What makes it the roots of the neck, or a pull on them. */
+const ofTheRoots: ReadonlySet<string> = new Set(['radicular-arm-pain', 'neck-pain', 'trauma', 'neck-trauma']);
 const soon: ReadonlySet<string> = new Set(['hyperacute', 'acute', 'subacute']);
 const hurts: ReadonlySet<string> = new Set(['shoulder-pain', 'arm-pain', 'neck-pain']);
 
@@ -73,5 +75,10 @@ export function bothShouldersThinShifts({ findings, history, onset }: Exam): rea
   if (!isThin && !isFaint) return [];
   const because =
     'both arms hurt and failed within weeks, and muscles thin or jerks fade, which ill muscle does not do';
-  return [shiftBy(first, { applies: kinds('muscle'), factor: muscleThatThinned, because })];
+  return [
+    shiftBy(first, { applies: kinds('muscle', 'junction'), factor: bothThinned.muscle, because }),
+    ...(tells(history, ofTheRoots)
+      ? []
+      : [shiftBy(first, { applies: kinds('plexus'), factor: bothThinned.plexus, because })]),
+  ];
 }
