@@ -4,7 +4,7 @@ import type { Site } from '../../src/localisation/hypothesis.ts';
 import { acuteLimbShifts } from '../../src/localisation/inference/acute-limb-patterns.ts';
 import { toldInDaysShifts } from '../../src/localisation/inference/told-in-days.ts';
 import { bedsideExam } from '../support/bedside.ts';
-import { power, sensation } from './case-writing.ts';
+import { power, reflexes, sensation } from './case-writing.ts';
 
 const has = (...keys: readonly string[]) => keys.map((key) => ({ key, present: true }));
 const where = (wanted: (site: Site) => boolean): Site => {
@@ -117,5 +117,51 @@ describe('limbs of which it was told that they failed within hours or days', () 
     expect(told(inflamedRoots, { person: { ageYears: 40 }, history })).toBe(1);
     const hot = { ...history, symptoms: [...history.symptoms, ...has('fever')] };
     expect(told(inflamedRoots, { person: { ageYears: 4 }, history: hot })).toBe(1);
+  });
+
+  // Criteria for Guillain-Barré syndrome: Asbury 1990 (recalled).
+  it('a bladder that holds from the first is of the canal, unless a jerk is gone', () => {
+    const findings = { power: power({ 'hip-flexion': '2', 'ankle-dorsiflexion': '3' }) };
+    const history = { onset: { pace: 'acute', durationDays: 4 } };
+    const holds = { ...findings, sphincters: [{ sign: 'urinary-retention', present: true }] };
+    expect(odds(neck, { history, findings: holds })).toBeGreaterThan(1);
+    expect(odds(inflamedRoots, { history, findings: holds })).toBeLessThan(0.5);
+    const gone = { ...holds, reflexes: reflexes({ knee: '0' }) };
+    expect(odds(inflamedRoots, { history, findings: gone })).toBe(1);
+    const late = { onset: { pace: 'acute', durationDays: 20 } };
+    expect(odds(inflamedRoots, { history: late, findings: holds })).toBe(1);
+  });
+
+  it('both arms alone after an infection are of inflamed roots and not of the hemispheres', () => {
+    const findings = { power: power({ 'finger-abduction': '3', 'hip-flexion': '2' }) };
+    const arms = { power: power({ 'wrist-extension': '3', 'finger-abduction': '3' }) };
+    const after = { onset: { pace: 'acute', durationDays: 4 }, symptoms: has('preceding-gastroenteritis') };
+    expect(odds(inflamedRoots, { history: after, findings: arms })).toBeGreaterThan(1);
+    expect(odds(half, { history: after, findings: arms })).toBeLessThan(0.2);
+    expect(odds(half, { history: { onset: after.onset }, findings: arms })).toBe(1);
+    expect(odds(half, { history: after, findings })).toBe(1);
+  });
+
+  it('no limb that moves, with feeling and breath kept, is of muscle before the cord', () => {
+    const findings = { power: power({ 'elbow-flexion': '0', 'finger-abduction': '0', 'hip-flexion': '0' }) };
+    const kept = ['numbness', 'breathlessness'].map((key) => ({ key, present: false }));
+    const history = { onset: { pace: 'hyperacute' }, symptoms: kept };
+    expect(odds(muscle, { history, findings })).toBeGreaterThan(1);
+    expect(odds(neck, { history, findings })).toBeLessThan(0.5);
+    const pain = { ...history, symptoms: [...kept, ...has('neck-pain')] };
+    expect(odds(neck, { history: pain, findings })).toBeGreaterThan(1);
+    const untold = { onset: history.onset };
+    expect(odds(neck, { history: untold, findings })).toBe(1);
+  });
+
+  it('legs that fail under a tender spine with sepsis are of the canal, not of inflamed roots', () => {
+    const findings = {
+      power: power({ 'hip-flexion': '3' }),
+      inspection: [{ sign: 'spinal-tenderness', present: true }],
+    };
+    const septic = { onset: { pace: 'acute' }, conditions: has('sepsis') };
+    expect(odds(neck, { history: septic, findings })).toBeGreaterThan(1);
+    expect(odds(inflamedRoots, { history: septic, findings })).toBeLessThan(1);
+    expect(odds(inflamedRoots, { history: { onset: septic.onset }, findings })).toBe(1);
   });
 });

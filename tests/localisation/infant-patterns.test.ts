@@ -81,3 +81,23 @@ describe('what the signs of an infant say together', () => {
     expect(first?.site).toBe('presynaptic-junction');
   });
 });
+
+describe('half a small child that is stiff', () => {
+  const stiff = { tone: tone({ 'upper-limb': ['spastic', null], 'lower-limb': ['spastic', null] }) };
+
+  it('has a hemisphere that was hurt around birth, and seldom half a cord', () => {
+    for (const ageYears of [1, 2, 4]) {
+      const draft = { ...of(ageYears), history: { onset: { pace: 'chronic' } }, findings: stiff };
+      expect(odds(draft, 'internal-capsule', 'hemisphere', 'right')).toBeGreaterThan(1);
+      expect(odds(draft, 'spinal-cord-hemisection', 'cord', 'left')).toBeLessThan(0.3);
+    }
+  });
+
+  it('may have the cord ill where the neck hurts, within days, on both sides, or later in life', () => {
+    const half = (draft: object) => odds({ findings: stiff, ...draft }, 'spinal-cord-hemisection', 'cord', 'left');
+    expect(half({ ...of(2), history: { symptoms: has('neck-pain') } })).toBe(1);
+    expect(half({ ...of(2), history: { onset: { pace: 'acute' } } })).toBe(1);
+    expect(half(of(9))).toBe(1);
+    expect(half({ ...of(2), findings: { tone: tone({ 'upper-limb': 'spastic', 'lower-limb': 'spastic' }) } })).toBe(1);
+  });
+});

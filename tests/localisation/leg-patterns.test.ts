@@ -109,4 +109,19 @@ describe('what fails in the legs', () => {
     expect(odds({ history, findings: one }, 'small-fibre-polyneuropathy', 'polyneuropathy')).toBe(1);
     expect(odds({ findings: tender }, 'small-fibre-polyneuropathy', 'polyneuropathy')).toBe(1);
   });
+
+  it('a jerk that is gone in the weak leg alone is not lost from above, unless within hours or with tracts', () => {
+    const leg = {
+      power: power({ 'knee-flexion': ['4', null], 'ankle-dorsiflexion': ['4', null] }),
+      reflexes: reflexes({ ankle: ['0', '2'] }),
+    };
+    const cortex = ['cortex-anterior-cerebral', 'hemisphere'] as const;
+    const days = { onset: { pace: 'acute' } };
+    expect(odds({ history: days, findings: leg }, ...cortex)).toBeLessThan(0.5);
+    expect(odds({ history: { onset: { pace: 'hyperacute' } }, findings: leg }, ...cortex)).toBe(1);
+    const bothGone = { ...leg, reflexes: reflexes({ ankle: '0' }) };
+    expect(odds({ history: days, findings: bothGone }, ...cortex)).toBe(1);
+    const rising = { ...leg, plantars: plantars('extensor', 'flexor') };
+    expect(odds({ history: days, findings: rising }, ...cortex)).toBe(1);
+  });
 });

@@ -102,6 +102,17 @@ describe('the hypotheses outside the brain', () => {
   });
 });
 
+// The crossed tract lies in the front of each half: Brazis, Localization in Clinical Neurology (recalled).
+describe('the crossed tract of one half alone', () => {
+  it('takes pain of the other side and leaves touch, position and strength', () => {
+    const front = find('spinal-cord-hemisection', 'left', '0.9-pain-alone', 'C5');
+    expect(numbness(front, 'pinprick', 'L4', 'right')).toBeGreaterThan(0.8);
+    expect(numbness(front, 'pinprick', 'L4', 'left')).toBeCloseTo(0, 10);
+    expect(numbness(front, 'joint-position', 'L4', 'right')).toBeCloseTo(0, 10);
+    expect(weakness(front, 'hip-flexion', 'left').total).toBeCloseTo(0, 10);
+  });
+});
+
 // Source: Preston and Shapiro, 4th ed: ulnar neuropathy, sciatic neuropathy, neurogenic thoracic outlet syndrome.
 describe('a lesion of some fascicles', () => {
   it('of the ulnar nerve at the elbow may leave the forearm flexors strong', () => {

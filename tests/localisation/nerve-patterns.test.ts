@@ -141,4 +141,13 @@ describe('what tells nerves from roots, plexus, cord and muscle', () => {
     const withArm = { power: power({ 'hip-adduction': [null, '4'], 'finger-abduction': [null, '4'] }) };
     expect(odds({ findings: withArm, history }, 'cortex-anterior-cerebral', 'hemisphere')).toBe(1);
   });
+
+  it('arms and legs that fail alike on both sides are not of single nerves, those that differ may be', () => {
+    const several = ['multiple-mononeuropathy', 'multiple-nerves'] as const;
+    const months = { history: { onset: { pace: 'chronic' } } };
+    const alike = { power: power({ 'wrist-extension': '4', 'ankle-dorsiflexion': '3' }) };
+    expect(odds({ ...months, findings: alike }, ...several)).toBeLessThan(1);
+    const unlike = { power: power({ 'wrist-extension': ['4', '2'], 'ankle-dorsiflexion': '3' }) };
+    expect(odds({ ...months, findings: unlike }, ...several)).toBe(1);
+  });
 });

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { painfulShoulderShifts } from '../../src/localisation/inference/painful-shoulder.ts';
+import { bothShouldersThinShifts, painfulShoulderShifts } from '../../src/localisation/inference/painful-shoulder.ts';
 import { createLocaliser } from '../../src/localisation/localise.ts';
 import { bedsideExam } from '../support/bedside.ts';
-import { power, sensation, wasting } from './case-writing.ts';
+import { power, reflexes, sensation, wasting } from './case-writing.ts';
 import { has, oddsBy } from './odds.ts';
 
 const painful = { symptoms: has('shoulder-pain') };
@@ -43,5 +43,18 @@ describe('a shoulder that hurts', () => {
       ).localisations[0]?.site;
     expect(siteOf('4+')).toBe('no-lesion');
     expect(siteOf('2')).not.toBe('no-lesion');
+  });
+
+  it('with its fellow, and thins or loses its jerks, is not of muscle', () => {
+    const both = oddsBy(bothShouldersThinShifts, 'both');
+    const history = { ...painful, onset: { pace: 'acute' } };
+    const weak = { power: power({ 'shoulder-abduction': '3' }) };
+    const thin = { ...weak, inspection: wasting({ shoulder: true }) };
+    const faint = { ...weak, reflexes: reflexes({ biceps: '1' }) };
+    for (const findings of [thin, faint])
+      expect(both({ history, findings }, 'proximal-myopathy', 'muscle')).toBeLessThan(1);
+    expect(both({ history, findings: weak }, 'proximal-myopathy', 'muscle')).toBe(1);
+    const years = { ...painful, onset: { pace: 'chronic' } };
+    expect(both({ history: years, findings: thin }, 'proximal-myopathy', 'muscle')).toBe(1);
   });
 });

@@ -113,4 +113,29 @@ describe('how far over the limbs findings reach', () => {
     const rising = { ...lively, plantars: plantars('extensor') };
     expect(odds({ history: hurts, findings: rising }, ...tracts)).toBe(1);
   });
+
+  // Dissociated loss of feeling: Brazis, Localization in Clinical Neurology (recalled).
+  it('pain alone that fades in arm and leg of one half below the face is lost in the cord', () => {
+    const months = { onset: { pace: 'chronic' } };
+    const lost = sensation('temperature', { 'whole-arm': [null, 'reduced'], 'whole-leg': [null, 'reduced'] });
+    expect(odds({ history: months, findings: { sensation: lost } }, 'spinal-cord-hemisection', 'cord')).toBeGreaterThan(
+      2,
+    );
+    expect(odds({ history: months, findings: { sensation: lost } }, 'thalamus', 'hemisphere')).toBeLessThan(0.6);
+    const atOnce = { onset: { pace: 'hyperacute' } };
+    expect(odds({ history: atOnce, findings: { sensation: lost } }, 'thalamus', 'hemisphere')).toBe(1);
+    const touchToo = [...lost, ...sensation('light-touch', { 'whole-arm': [null, 'reduced'] })];
+    expect(odds({ history: months, findings: { sensation: touchToo } }, 'spinal-cord-central', 'cord')).toBe(1);
+  });
+
+  it('a cord of which nothing passes carries no position', () => {
+    const below = (result: string) => ({
+      sensation: [
+        { modality: 'pinprick', levelBelow: 'T8', side: 'both', result },
+        ...sensation('joint-position', { 'great-toe': 'normal' }),
+      ],
+    });
+    const absent = odds({ findings: below('absent') }, 'spinal-cord-transverse', 'cord');
+    expect(absent).toBeLessThan(odds({ findings: below('reduced') }, 'spinal-cord-transverse', 'cord'));
+  });
 });

@@ -488,11 +488,17 @@ export const cordDiseaseCauses: readonly Cause[] = [
   {
     key: 'cerebral-palsy',
     group: 'degenerative',
-    label: 'Cerebral palsy (spastic diplegia)',
+    label: 'Cerebral palsy',
     mondo: mondo('MONDO:0006497', 'cerebral palsy'),
     produces: [
       at(['spinal-cord-lateral', 'upper-motor-neuron-system', 'cortex-parasagittal'], 'uncommon'),
       inKind(['hemisphere'], 'rare'),
+      // A third have one half alone.
+      at(
+        ['internal-capsule', 'cortex-middle-cerebral', 'cortex-middle-cerebral-upper', 'cortex-hand-area'],
+        'uncommon',
+      ),
+      at(['thalamus-and-capsule', 'cortex-anterior-cerebral'], 'uncommon'),
       // A tenth or so twist and writhe, after a lack of oxygen at term or jaundice.
       at(['hyperkinetic-syndrome', 'corticobulbar-both-sides', 'striatum'], 'rare'),
       at(['cerebellar-degeneration', 'diffuse-encephalopathy'], 'exceptional'),
@@ -503,7 +509,7 @@ export const cordDiseaseCauses: readonly Cause[] = [
     history: [
       told('shoulder-dystocia', 1.4, 1),
       told(['developmental-delay', 'loss-of-skills'], 2, 1),
-      told('perinatal-injury', 20, 0.3),
+      told('perinatal-injury', 20, 0.5),
       told('epilepsy', 2, 0.9),
       told(['stiffness', 'difficulty-walking', 'falls'], 1.2, 1),
     ],

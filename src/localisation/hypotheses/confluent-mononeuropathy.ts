@@ -12,6 +12,7 @@ const percent = {
   oneArm: 0.12,
   withFace: 0.1,
   skinAlike: 0.06,
+  worseOnOneSide: 0.12,
 } as const;
 
 /** The nerves that inflamed vessels starve most often. Source: guideline on vasculitic neuropathy (`vasculitic-neuropathy-2010`, recalled). */
@@ -190,7 +191,48 @@ function skinAlike(): Hypothesis[] {
   });
 }
 
+/** How deep the nerves of a limb are hit that is the worse of its pair, the better, or alike to its fellow. Judged. */
+const worn = { worse: 0.8, better: 0.3, alike: 0.65 } as const;
+
+/**
+ * Every nerve of all limbs in the end, after years: what is left of the patchwork is that arms or legs differ by side. Source:
+ * guideline on vasculitic neuropathy (`vasculitic-neuropathy-2010`, recalled).
+ */
+function worseOnOneSide(): Hypothesis[] {
+  const ways = ['alike', ...bodySides] as const;
+  const pairs = ways
+    .flatMap((arms) => ways.map((legs) => ({ arms, legs })))
+    .filter(({ arms, legs }) => arms !== 'alike' || legs !== 'alike');
+  const depthOf = (way: (typeof ways)[number], side: BodySide): number =>
+    way === 'alike' ? worn.alike : way === side ? worn.worse : worn.better;
+  return pairs.map(({ arms, legs }) => {
+    const lesion = new LesionBuilder();
+    for (const { side, place } of everyNerve) {
+      const depth = depthOf(isOfArm(place) ? arms : legs, side);
+      lesion.place(side, place, depth, depth);
+    }
+    return hypothesis(
+      severalNerves,
+      `all-arms-${arms}-legs-${legs}`,
+      percent.worseOnOneSide / pairs.length,
+      lesion.build(),
+      {
+        paces: { hyperacute: 0.02, acute: 0.1, subacute: 0.6, chronic: 1.5 },
+      },
+    );
+  });
+}
+
 /** Several nerves hit in the same illness or by the same mishap. */
 export function confluentMononeuropathyHypotheses(): Hypothesis[] {
-  return [...confluent(), ...twoLimbs(), ...threeNerves(), ...oneArm(), ...bothArms(), ...withFace(), ...skinAlike()];
+  return [
+    ...confluent(),
+    ...twoLimbs(),
+    ...threeNerves(),
+    ...oneArm(),
+    ...bothArms(),
+    ...withFace(),
+    ...skinAlike(),
+    ...worseOnOneSide(),
+  ];
 }

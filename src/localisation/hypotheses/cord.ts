@@ -271,6 +271,36 @@ function stiffBeforeWeak(): Hypothesis[] {
   });
 }
 
+/** The jerks alone, before the columns: how common in the necks of the middle-aged, in percent, and how far they are let go. Judged. */
+const livelyStage = { percent: 0.16, release: 0.5, columns: 0.08 } as const;
+const livelyAges = { from: 40, outside: 0.3 } as const;
+
+/**
+ * The first stage of a neck that narrows: jerks and fingers that answer a flick, tingling and unsteadiness, while strength and
+ * feeling stand the examiner's test. Source: Houten 2008, Hoffmann sign and cord pressure (from memory).
+ */
+function livelyBeforeNumb(): Hypothesis[] {
+  return (['C3', 'C4', 'C5', 'C6'] as const).map((top) => {
+    const level = segmentIndex(top);
+    const lesion = new LesionBuilder();
+    for (const side of bodySides) lesion.cord('dorsalColumn', side, level, livelyStage.columns);
+    return hypothesis(
+      cordSite('spinal-cord-transverse', 'whole cross-section', level, 'both'),
+      'lively-before-numb',
+      livelyStage.percent / 4,
+      lesion.build(),
+      {
+        paces: stiffPaces,
+        ages: livelyAges,
+        process: processOf({
+          release: ({ segment }) => (segment !== null && segment >= level ? livelyStage.release : 0),
+          because: 'descending fibres that hold the reflexes back fail before strength does',
+        }),
+      },
+    );
+  });
+}
+
 const fromFarBelow = 'pressure from outside reaches the fibres from far below first';
 const feelingBeforeStrength = 'the fibres of feeling fail before those of strength';
 
@@ -344,7 +374,7 @@ const halfForms = [
     grey: true,
     spills: false,
     share: 0.04,
-    depths: [0.85, 0.45],
+    depths: [0.5],
   },
   // Weakness alone, as in some haematomas behind the neck's cord that are taken for a stroke.
   { key: 'lateral', hit: ['corticospinal'], grey: true, spills: false, share: 0.09, depths: [0.95, 0.6] },
@@ -375,6 +405,39 @@ function halves(): Hypothesis[] {
           );
         }),
       ),
+    ),
+  );
+}
+
+/** Where a disc or a mass presses on the front of one half, a segment apart, and how common it is that this takes pain alone, in percent. Judged. */
+const crossedTract = {
+  levels: ['C3', 'C5', 'C7', 'T2', 'T4', 'T6', 'T8'],
+  depths: [0.9, 0.55],
+  percent: 0.16,
+} as const;
+
+/** What presses does so over weeks; a plaque or a small infarct takes days or hours. Judged. */
+const crossedTractPaces: PaceFactors = { hyperacute: 0.4, acute: 0.7, subacute: 1.2, chronic: 1.2 };
+
+/**
+ * The crossed tract of one half alone, which lies in its front: pain and warmth are lost on the other side up to some segments
+ * below, strength, position and jerks are kept, as where a disc presses from in front and beside (from-memory).
+ */
+function painAlone(): Hypothesis[] {
+  const { levels, depths, percent } = crossedTract;
+  return levels.flatMap((top) =>
+    bodySides.flatMap((side) =>
+      depths.map((depth) => {
+        const level = segmentIndex(top);
+        const total = levels.reduce((sum, one) => sum + levelFrequency(segmentIndex(one)), 0);
+        return hypothesis(
+          cordSite('spinal-cord-hemisection', 'one half', level, side),
+          `${depth}-pain-alone`,
+          (percent * levelFrequency(level)) / (total * bodySides.length * depths.length),
+          new LesionBuilder().cord('spinothalamic', side, level, depth).build(),
+          { paces: crossedTractPaces },
+        );
+      }),
     ),
   );
 }
@@ -501,12 +564,14 @@ export function cordHypotheses(): Hypothesis[] {
     ...inShock(),
     ...anteriorHornsOfArms(),
     ...halves(),
+    ...painAlone(),
     ...wedges(),
     ...longCavity(),
     ...centralInjury(),
     ...capeInfarct(),
     ...longCompression(),
     ...stiffBeforeWeak(),
+    ...livelyBeforeNumb(),
     ...pressedFromOutside(),
     ...unevenHypotheses(),
     ...columnHypotheses(),

@@ -1,4 +1,4 @@
-import { read, recalled, type Source } from '../../kernel/cite.ts';
+import { fromMemory, read, recalled, type Source } from '../../kernel/cite.ts';
 import type { BodyPart } from '../process.ts';
 import { type ProcessSign, weakMedialRectus } from './process-signs.ts';
 
@@ -291,6 +291,21 @@ export const rootForms: readonly RootForm[] = [
     reflex: { arm: 0.9, leg: 0.4 },
     signs: acuteSigns(0.15, 0.2),
     source: recalled('amato-russell', 'regional variants; porphyric neuropathy'),
+  },
+  {
+    // Both hands alone, without loss of feeling and with their jerks, some after a sick gut (finger drop, from memory).
+    variant: 'hands-with-jerks',
+    tempo: 'acute',
+    share: 0.012,
+    motor: limbs(0.04, 0.5, 0.03, 0.1),
+    arcs: 0.1,
+    large: 0.05,
+    nearLarge: 0.2,
+    small: 0.05,
+    spindle: 0.02,
+    reflex: { arm: 0.15, leg: 0.08 },
+    signs: acuteSigns(0.04, 0.05),
+    source: fromMemory,
   },
   {
     ...throatNeckAndArms,

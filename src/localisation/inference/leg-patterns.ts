@@ -281,6 +281,38 @@ function tenderFeetShifts({ findings, history }: Exam): readonly Shift[] {
   ];
 }
 
+/** Odds of what lies above where the jerk of one weak leg is gone, its fellow is there and hours have passed. Judged. */
+const jerkGone = { brain: 0.2, cord: 0.6 } as const;
+const jerksOfTheLeg: ReadonlySet<string> = new Set(['knee', 'ankle', 'medial-hamstring', 'adductor']);
+
+/**
+ * A jerk that is gone in the weak leg alone has its arc cut, by a root, the plexus or a nerve; a tract that fails lets go of it, but for
+ * the first hours.
+ */
+function oneJerkGoneShifts(exam: Exam): readonly Shift[] {
+  const { findings, onset } = exam;
+  if (onset.pace === undefined || onset.pace === 'hyperacute' || showsTracts(exam) || hasSignOfTheHead(findings))
+    return [];
+  const weak = weakMovements(findings);
+  const [first] = weak;
+  if (first === undefined || sidesOf(weak).size > 1 || !weak.every(({ item }) => item.region === 'lower-limbs'))
+    return [];
+  const jerks = findings.filter(({ item }) => item.section === 'reflexes' && jerksOfTheLeg.has(item.key));
+  const gone = jerks.filter(({ side, value }) => side === first.side && (value === '0' || value === 'trace'));
+  const isAlone = (one: Finding): boolean =>
+    jerks.some(
+      ({ item, side, abnormal, value }) =>
+        item.key === one.item.key && side !== one.side && !abnormal && value !== null,
+    );
+  const cut = gone.find(isAlone);
+  if (cut === undefined) return [];
+  const because = 'the jerk of the weak leg alone is gone, as where its arc is cut';
+  return [
+    shiftBy(cut, { applies: kinds('hemisphere', 'brainstem'), factor: jerkGone.brain, because }),
+    shiftBy(cut, { applies: kinds('cord'), factor: jerkGone.cord, because }),
+  ];
+}
+
 /** How what fails in the legs tells roots, cord and nerves apart. */
 export function legPatternShifts(exam: Exam): readonly Shift[] {
   return [
@@ -293,5 +325,6 @@ export function legPatternShifts(exam: Exam): readonly Shift[] {
     ...numbTrunkShift(exam),
     ...burningStockingsShift(exam),
     ...tenderFeetShifts(exam),
+    ...oneJerkGoneShifts(exam),
   ];
 }

@@ -429,6 +429,8 @@ function isOfTheLeg({ item, place }: Finding): boolean {
 
 /** Odds of several single nerves where both sides fail alike within weeks and nothing pressed on them; worse with an infection before. Judged. */
 const alikeOnBothSides = { several: 0.25, afterInfection: 0.12 } as const;
+/** The same over months, where arms and legs fail alike by side. Judged. */
+const alikeInAllLimbs = 0.4;
 const pressesOnBoth: ReadonlySet<string> = new Set([
   ...['external-pressure', 'surgical-positioning', 'prolonged-immobility', 'recent-surgery', 'prolonged-squatting'],
   ...['trauma', 'diabetes-mellitus', 'leprosy', 'repetitive-hand-use'],
@@ -452,11 +454,26 @@ function alikeOnBothSidesShift({ findings, history, onset }: Exam): readonly Shi
   return [shiftBy(first, { applies: kinds('multiple-nerves'), factor, because })];
 }
 
+/** Single nerves leave arms or legs unlike by side even when all of them are hit; an illness of all nerves hardly does. */
+function alikeInAllLimbsShift({ findings, history }: Exam): readonly Shift[] {
+  if (tells(history, pressesOnBoth)) return [];
+  const weak = weakMovements(findings);
+  const [first] = weak;
+  const regions = new Set(weak.map(({ item }) => item.region));
+  if (first === undefined || !regions.has('upper-limbs') || !regions.has('lower-limbs')) return [];
+  const hasFellow = ({ item, side, value }: Finding): boolean =>
+    weak.some((other) => other.item.key === item.key && other.side !== side && other.value === value);
+  if (!weak.every(hasFellow)) return [];
+  const because = 'arms and legs fail alike on both sides, and single nerves are hit unlike';
+  return [shiftBy(first, { applies: kinds('multiple-nerves'), factor: alikeInAllLimbs, because })];
+}
+
 /** How patterns that tell nerves from roots, plexus, cord and muscle shift the odds of sites. */
 export function nervePatternShifts(exam: Exam): readonly Shift[] {
   return [
     ...otherNerveInEachLimbShifts(exam),
     ...alikeOnBothSidesShift(exam),
+    ...alikeInAllLimbsShift(exam),
     ...deformedFeetShifts(exam),
     ...bothFeetShifts(exam),
     ...silentCaudaShift(exam),

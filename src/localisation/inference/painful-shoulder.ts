@@ -1,7 +1,7 @@
 import type { Exam } from '../../exam/exam.ts';
-import type { Finding } from '../../exam/finding.ts';
+import { type Finding, isBrisk } from '../../exam/finding.ts';
 import { kinds } from './history/history-weight.ts';
-import { hasSignOfTheHead, lostFeeling, shiftBy } from './limb-patterns.ts';
+import { hasSignOfTheHead, lostFeeling, shiftBy, sidesOf } from './limb-patterns.ts';
 import { showsTracts } from './nerve-patterns.ts';
 import type { Shift } from './shift.ts';
 import { tells } from './told.ts';
@@ -50,5 +50,35 @@ export function painfulShoulderShifts(exam: Exam): readonly Shift[] {
   return [
     shiftBy(named, { applies: kinds('none'), factor: weak.length > 0 ? joint.nearlyStrong : joint.strong, because }),
     shiftBy(named, { applies: kinds('nerve', 'plexus'), factor: joint.nerves, because }),
+  ];
+}
+
+/** Odds where both shoulders hurt within weeks and muscles waste or jerks fade under it: of muscle and junction, and of the plexus. Judged. */
+const bothThinned = { muscle: 0.25, plexus: 2 } as const;
+/** What makes it the roots of the neck, or a pull on them. */
+const ofTheRoots: ReadonlySet<string> = new Set(['radicular-arm-pain', 'neck-pain', 'trauma', 'neck-trauma']);
+const soon: ReadonlySet<string> = new Set(['hyperacute', 'acute', 'subacute']);
+const hurts: ReadonlySet<string> = new Set(['shoulder-pain', 'arm-pain', 'neck-pain']);
+
+/** Muscles that are ill keep their jerks and do not thin within weeks; inflammation of the plexus takes both arms in a third. */
+export function bothShouldersThinShifts({ findings, history, onset }: Exam): readonly Shift[] {
+  if (!soon.has(onset.pace ?? '') || !tells(history, hurts)) return [];
+  const wrong = findings.filter(({ abnormal }) => abnormal);
+  const weak = wrong.filter(({ item }) => item.probe.kind === 'movement');
+  const [first] = weak;
+  if (first === undefined || sidesOf(weak).size < 2 || !weak.every(({ item }) => item.region === 'upper-limbs'))
+    return [];
+  const isThin = wrong.some(({ item }) => item.key === 'wasting');
+  const isFaint = wrong.some(
+    ({ item, value }) => item.section === 'reflexes' && item.region === 'upper-limbs' && !isBrisk(value),
+  );
+  if (!isThin && !isFaint) return [];
+  const because =
+    'both arms hurt and failed within weeks, and muscles thin or jerks fade, which ill muscle does not do';
+  return [
+    shiftBy(first, { applies: kinds('muscle', 'junction'), factor: bothThinned.muscle, because }),
+    ...(tells(history, ofTheRoots)
+      ? []
+      : [shiftBy(first, { applies: kinds('plexus'), factor: bothThinned.plexus, because })]),
   ];
 }

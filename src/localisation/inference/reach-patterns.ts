@@ -168,6 +168,8 @@ function bothLegsShift({ findings, history }: Exam): readonly Shift[] {
 
 /** Odds of the whole cross-section where pain is lost below a level and both qualities of the columns are found kept. Judged. */
 const columnsKept = { wholeCord: 0.35, front: 2 } as const;
+/** The same where pain is lost altogether: a cord of which nothing passes carries no position either. Judged. */
+const columnsKeptAlone = { wholeCord: 0.12, front: 3 } as const;
 const ofPain: ReadonlySet<string> = new Set(['pinprick', 'temperature']);
 const ofTheColumns: ReadonlySet<string> = new Set(['vibration', 'joint-position']);
 
@@ -182,9 +184,10 @@ function columnsKeptShifts({ findings }: Exam): readonly Shift[] {
   if (first === undefined || sidesOf(pain).size < 2 || sidesOf(columns).size < 2) return [];
   if (columns.some(({ abnormal }) => abnormal)) return [];
   const because = 'pain is lost below a level while vibration and position are kept, which the dorsal columns carry';
+  const odds = pain.every(({ value }) => value === 'absent') ? columnsKeptAlone : columnsKept;
   return [
-    shiftBy(first, { applies: sites('spinal-cord-transverse'), factor: columnsKept.wholeCord, because }),
-    shiftBy(first, { applies: sites('spinal-cord-anterior'), factor: columnsKept.front, because }),
+    shiftBy(first, { applies: sites('spinal-cord-transverse'), factor: odds.wholeCord, because }),
+    shiftBy(first, { applies: sites('spinal-cord-anterior'), factor: odds.front, because }),
   ];
 }
 
@@ -243,14 +246,16 @@ const halfOfTheNeck: Applies = (site) =>
   cervicalCord(site) &&
   ['spinal-cord-hemisection', 'spinal-cord-transverse', 'spinal-cord-posterior'].includes(site.key);
 
+function isGradual({ pace, durationDays = 0 }: Exam['onset']): boolean {
+  return pace === 'subacute' || pace === 'chronic' || durationDays > 14;
+}
+
 /**
  * Thalamus and cortex give the face and the mouth much room, and what grows there seldom leaves them out; a neck that narrows takes
  * arm and leg of a half and is mistaken for a stroke. Source: Brazis, hemisensory loss (recalled).
  */
 function growingBelowTheFaceShifts({ findings, history, onset, course }: Exam): readonly Shift[] {
-  const { pace, durationDays = 0 } = onset;
-  const isGradual = pace === 'subacute' || pace === 'chronic' || durationDays > 14;
-  if (!isGradual || course === 'static' || course === 'improving' || course === 'relapsing-remitting') return [];
+  if (!isGradual(onset) || course === 'static' || course === 'improving' || course === 'relapsing-remitting') return [];
   if (hasSignOfTheHead(findings) || tells(history, toldOfTheHead)) return [];
   const lost = lostFeeling(findings);
   const [first] = lost;
@@ -264,6 +269,30 @@ function growingBelowTheFaceShifts({ findings, history, onset, course }: Exam): 
   return [
     shiftBy(first, { applies: halfOfTheNeck, factor: growingBelowTheFace.cord, because }),
     shiftBy(first, { applies: kinds('hemisphere', 'brainstem'), factor: growingBelowTheFace.above, because }),
+  ];
+}
+
+/** Odds where arm or trunk and leg of one half lose pain or warmth alone, little by little, below a face that is whole. Judged. */
+const painOfAHalf = { cord: 3, above: 0.5, nerves: 0.2 } as const;
+const nervesOfBothHalves = kinds('ganglion', 'polyneuropathy', 'polyradiculoneuropathy');
+
+/**
+ * The tract of pain runs by itself in the cord alone: from the medulla up it lies beside that of the face, in thalamus and cortex beside
+ * touch and position. Source: Brazis, dissociated loss of feeling (recalled).
+ */
+function painOfAHalfShifts({ findings, history, onset }: Exam): readonly Shift[] {
+  if (!isGradual(onset) || hasSignOfTheHead(findings) || tells(history, toldOfTheHead)) return [];
+  const lost = lostFeeling(findings);
+  const [first] = lost;
+  if (first === undefined || first.side === 'midline' || sidesOf(lost).size > 1) return [];
+  if (!lost.every(({ modality }) => ofPain.has(modality ?? ''))) return [];
+  const isOfALeg = lost.some((one) => isOnLimb(one.place, 'lower-limbs'));
+  if (!isOfALeg || lost.every((one) => isOnLimb(one.place, 'lower-limbs'))) return [];
+  const because = 'pain or warmth alone is lost in one half below the face, and runs by itself in the cord alone';
+  return [
+    shiftBy(first, { applies: kinds('cord'), factor: painOfAHalf.cord, because }),
+    shiftBy(first, { applies: kinds('hemisphere', 'brainstem'), factor: painOfAHalf.above, because }),
+    shiftBy(first, { applies: nervesOfBothHalves, factor: painOfAHalf.nerves, because }),
   ];
 }
 
@@ -338,6 +367,7 @@ export function reachPatternShifts(exam: Exam): readonly Shift[] {
     ...columnsKeptShifts(exam),
     ...starvedColumnsShift(exam),
     ...growingBelowTheFaceShifts(exam),
+    ...painOfAHalfShifts(exam),
     ...narrowTwiceShifts(exam),
     ...briskAloneShifts(exam),
   ];

@@ -2,6 +2,7 @@ import { withImpliedResults } from '../../causes/implied-results.ts';
 import { resultByKey } from '../../exam/catalogue/results.ts';
 import { describeResult } from '../../exam/describe.ts';
 import type { Exam, InvestigationResult } from '../../exam/exam.ts';
+import { fluidResults } from './results/fluid-results.ts';
 import { imagingResults } from './results/imaging-results.ts';
 import { laboratoryResults } from './results/laboratory-results.ts';
 import { neurophysiologyResults } from './results/neurophysiology-results.ts';
@@ -12,6 +13,7 @@ export const resultWeightRows: readonly ResultWeight[] = [
   ...imagingResults,
   ...neurophysiologyResults,
   ...laboratoryResults,
+  ...fluidResults,
 ];
 
 const byResult = new Map<string, ResultWeight[]>();

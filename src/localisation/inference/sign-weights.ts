@@ -21,7 +21,7 @@ import { limbPatternShifts, shiftBy } from './limb-patterns.ts';
 import { massShifts } from './mass-near-nerve.ts';
 import { nervePatternShifts } from './nerve-patterns.ts';
 import { neuropathicJointShifts } from './neuropathic-joint.ts';
-import { painfulShoulderShifts } from './painful-shoulder.ts';
+import { bothShouldersThinShifts, painfulShoulderShifts } from './painful-shoulder.ts';
 import { porphyricShifts } from './porphyric-pattern.ts';
 import { reachPatternShifts } from './reach-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
@@ -36,7 +36,7 @@ import { struckLimbShifts } from './struck-limb.ts';
 import { tetanyShifts } from './tetany-pattern.ts';
 import { tells } from './told.ts';
 import { tractsUnfeltShifts } from './tracts-unfelt.ts';
-import { legTremorShifts } from './tremor-patterns.ts';
+import { legTremorShifts, unseenTremorShifts } from './tremor-patterns.ts';
 import { vertigoPatternShifts } from './vertigo-patterns.ts';
 import { youngAtaxiaShifts } from './young-ataxia.ts';
 
@@ -49,17 +49,30 @@ for (const weight of signWeightRows) byKey.set(weight.key, [...(byKey.get(weight
  * Who names a level on the trunk has gone up the trunk and found the skin sound above it: that is said of a cord, not of
  * the territory of a plexus or a nerve of the leg, nor of nerves that fail from their far end. Odds judged.
  */
-const levelOnTheTrunk = { top: segmentIndex('T2'), bottom: segmentIndex('T12'), limbNerves: 0.4 } as const;
+const levelOnTheTrunk = { top: segmentIndex('T2'), bottom: segmentIndex('T12'), limbNerves: 0.4, above: 0.15 } as const;
+const aboveTheNeck: Applies = ({ key, kind }) =>
+  kind === 'hemisphere' || (kind === 'brainstem' && key !== 'foramen-magnum');
 const limbNerves = anyOf(kinds('nerve', 'plexus', 'polyradiculoneuropathy', 'polyneuropathy'), sites('foramen-magnum'));
 
 function levelShift({ findings }: Exam): readonly Shift[] {
-  const named = findings.find(({ abnormal, place }) => {
+  const levels = findings.filter(({ abnormal, place }) => {
     if (!abnormal || place?.kind !== 'level-below' || !isSegment(place.key)) return false;
     const level = segmentIndex(place.key);
     return level >= levelOnTheTrunk.top && level <= levelOnTheTrunk.bottom;
   });
+  const [named] = levels;
   if (named === undefined) return [];
+  const isOfBothHalves = new Set(levels.map(({ side }) => side)).size > 1;
   return [
+    ...(isOfBothHalves
+      ? [
+          shiftBy(named, {
+            applies: aboveTheNeck,
+            factor: levelOnTheTrunk.above,
+            because: 'a level on both halves of the trunk is that of a cord',
+          }),
+        ]
+      : []),
     shiftBy(named, {
       applies: limbNerves,
       factor: levelOnTheTrunk.limbNerves,
@@ -501,6 +514,7 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...limbPatternShifts(exam),
     ...struckLimbShifts(exam),
     ...painfulShoulderShifts(exam),
+    ...bothShouldersThinShifts(exam),
     ...reachPatternShifts(exam),
     ...nervePatternShifts(exam),
     ...handPatternShifts(exam),
@@ -534,6 +548,7 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...centralCordShifts(exam),
     ...tractsUnfeltShifts(exam),
     ...legTremorShifts(exam),
+    ...unseenTremorShifts(exam),
     ...changedConductShifts(exam),
   ];
 }

@@ -5,10 +5,8 @@ import { found, measured, type ResultWeight } from './result-weight.ts';
 const columns = sites('spinal-cord-posterior', 'spinal-cord-posterolateral');
 const muscle = kinds('muscle');
 const b12 = recalled('nice-ng239', 'total B12 under 133 pmol/L deficient');
-const fluid = recalled('adams-victor', 'cerebrospinal fluid');
-const gbs = recalled('ean-pns-gbs-2023', 'cerebrospinal fluid');
 
-/** Blood, cerebrospinal fluid and tissue: what they say of the place. */
+/** Blood and tissue: what they say of the place. */
 export const laboratoryResults: readonly ResultWeight[] = [
   measured(
     'blood-ph',
@@ -79,16 +77,6 @@ export const laboratoryResults: readonly ResultWeight[] = [
     3,
     'too much lithium makes tremble, reel and doze',
     recalled('adams-victor', 'lithium'),
-  ),
-  measured(
-    'csf-eosinophils',
-    'from',
-    10,
-    '%',
-    kinds('meninges'),
-    4,
-    'worms in the meninges draw eosinophils into the fluid',
-    recalled('adams-victor', 'eosinophilic meningitis'),
   ),
   measured(
     'creatine-kinase',
@@ -195,86 +183,6 @@ export const laboratoryResults: readonly ResultWeight[] = [
     recalled('adams-victor', 'copper deficiency'),
   ),
   measured(
-    'csf-protein',
-    'from',
-    0.45,
-    'g/L',
-    kinds('polyradiculoneuropathy'),
-    2.5,
-    'inflamed roots leak protein into the fluid',
-    gbs,
-  ),
-  measured(
-    'csf-white-cells',
-    'from',
-    50,
-    '10*6/L',
-    kinds('polyradiculoneuropathy'),
-    0.08,
-    'more than 50 cells are not those of an inflammatory polyradiculoneuropathy',
-    recalled('gbs-fokke-2014', 'cell count'),
-  ),
-  measured(
-    'csf-white-cells',
-    'from',
-    5,
-    '10*6/L',
-    anyOf(kinds('meninges'), sites('polyradiculopathy')),
-    5,
-    'cells in the fluid come from meninges or roots',
-    fluid,
-  ),
-  measured(
-    'csf-white-cells',
-    'from',
-    5,
-    '10*6/L',
-    kinds('junction', 'muscle'),
-    0.3,
-    'disease of junction and muscle leaves the fluid clear',
-    fluid,
-  ),
-  measured(
-    'csf-opening-pressure',
-    'from',
-    25,
-    'cm[H2O]',
-    kinds('intracranial-pressure'),
-    12,
-    'the pressure was measured and is high',
-    read('iih-consensus-2018'),
-  ),
-  measured(
-    'csf-opening-pressure',
-    'below',
-    20,
-    'cm[H2O]',
-    kinds('intracranial-pressure'),
-    0.2,
-    'the pressure was measured and is not high',
-    read('iih-consensus-2018'),
-  ),
-  measured(
-    'csf-glucose',
-    'below',
-    2.2,
-    'mmol/L',
-    kinds('meninges'),
-    4,
-    'germs and tumour cells in the fluid use up its glucose',
-    fluid,
-  ),
-  measured(
-    'csf-lactate',
-    'from',
-    3.5,
-    'mmol/L',
-    kinds('meninges'),
-    3,
-    'bacteria and cells in the fluid make lactate',
-    fluid,
-  ),
-  measured(
     'vital-capacity-fall-supine',
     'from',
     25,
@@ -313,40 +221,6 @@ export const laboratoryResults: readonly ResultWeight[] = [
     1.3,
     'diabetes is the commonest cause of polyneuropathy',
     recalled('ada-standards'),
-  ),
-
-  ...found(
-    'csf-prion-seeding',
-    'positive',
-    kinds('encephalopathy'),
-    5,
-    'prions are found, which are everywhere in the brain',
-    fromMemory,
-  ),
-  ...found('csf-xanthochromia', 'positive', kinds('meninges'), 15, 'there was blood in the fluid', read('nice-ng228')),
-  ...found(
-    'csf-microbiology',
-    'positive',
-    anyOf(kinds('meninges', 'encephalopathy'), sites('polyradiculopathy')),
-    6,
-    'a germ was found in the fluid',
-    fluid,
-  ),
-  ...found(
-    'csf-cytology',
-    'malignant',
-    anyOf(kinds('meninges'), sites('polyradiculopathy')),
-    10,
-    'cancer cells were found in the fluid',
-    fluid,
-  ),
-  ...found(
-    'csf-oligoclonal-bands',
-    'positive',
-    anyOf(kinds('cord', 'brainstem', 'hemisphere'), sites('optic-nerve')),
-    1.5,
-    'antibodies are made within the central nervous system',
-    fluid,
   ),
 
   ...found(
