@@ -10,11 +10,11 @@ import { siteCatalogue } from '../localisation/sites.ts';
  */
 const doubt = { always: 0.08, ofTheRest: 0.1, withoutSigns: 0.2 } as const;
 
-/**
- * How much likelier a cause of the same kind of site is than one of a place far off; of a neighbouring kind half as much. Judged.
- * A place far off is as unlikely as the first site is certain, but for the least.
- */
-const nearness = { sameKind: 8, neighbour: 4, elsewhere: 1, leastElsewhere: 0.15 } as const;
+/** How much likelier a cause of the same kind of site is than one of a place far off; of a neighbouring kind half as much. Judged. */
+const nearness = { sameKind: 8, neighbour: 4, elsewhere: 1 } as const;
+
+/** From `from` on, what is far from the first site, or rare at its kind, counts the less the more certain that site is, down to `least`. Judged. */
+const certain = { from: 0.9, least: 0.15 } as const;
 
 /** Kinds of site that lie together or are mistaken for each other. */
 const neighbourhoods: readonly (readonly SiteKind[])[] = [
@@ -75,27 +75,30 @@ const weightOfRate = 0.4;
 
 /** Without a sign the ranked sites say less: what they do not hold together lies anywhere. */
 function claimOf(cause: Cause, localisations: readonly Ranked[], isFree: boolean): number {
-  const { kinds, rate } = reachOf(cause);
-  const elsewhere = isFree
-    ? nearness.elsewhere
-    : Math.max(nearness.leastElsewhere, nearness.elsewhere * (1 - (localisations[0]?.probability ?? 0)));
+  const reach = reachOf(cause);
+  const first = isFree ? 0 : (localisations[0]?.probability ?? 0);
+  const ofFar = Math.min(1, Math.max(certain.least, (1 - first) / (1 - certain.from)));
   const near = localisations.reduce(
-    (sum, { kind, probability }) => sum + probability * nearnessOf(kind, kinds, elsewhere),
+    (sum, { kind, probability }) => sum + probability * nearnessOf(kind, reach, ofFar),
     0,
   );
   const anywhere = isFree ? Math.max(0, 1 - localisations.reduce((sum, { probability }) => sum + probability, 0)) : 0;
-  return (near + anywhere * nearness.elsewhere) * rate ** weightOfRate;
+  return (near + anywhere * nearness.elsewhere) * reach.rate ** weightOfRate;
 }
 
-function nearnessOf(kind: SiteKind, kinds: ReadonlySet<SiteKind>, elsewhere: number): number {
-  if (kinds.has(kind)) return nearness.sameKind;
+/** @param ofFar what is left of a claim from far off, or from a kind of place where the cause is rare */
+function nearnessOf(kind: SiteKind, { usual, kinds }: Reach, ofFar: number): number {
+  if (usual.has(kind)) return nearness.sameKind;
+  if (kinds.has(kind)) return nearness.sameKind * ofFar;
   const isNeighbour = neighbourhoods.some((hood) => hood.includes(kind) && hood.some((one) => kinds.has(one)));
-  return isNeighbour ? nearness.neighbour : elsewhere;
+  return isNeighbour ? nearness.neighbour * Math.min(1, 2 * ofFar) : nearness.elsewhere * ofFar;
 }
 
 interface Reach {
-  /** Kinds of site at which it is met, but for those where that is rare beside its usual place. */
+  /** Kinds of site at which it is met, but for those where that is exceptional. */
   readonly kinds: ReadonlySet<SiteKind>;
+  /** Those of them where it is not rare beside its usual place. */
+  readonly usual: ReadonlySet<SiteKind>;
   /** The largest share that it has anywhere. */
   readonly rate: number;
 }
@@ -109,12 +112,14 @@ const reachOf = rememberedWith((cause: Cause): Reach => {
   kindsOfSites ??= new Map(siteCatalogue().map(({ site }) => [site.key, site.kind]));
   const sites = kindsOfSites;
   const rate = Math.max(...cause.produces.map((row) => rateShares[row.rate]));
-  const usual = cause.produces.filter(
-    (row) => row.rate !== 'exceptional' && rateShares[row.rate] >= rate * besideUsual,
-  );
-  const kinds = usual.flatMap(({ kinds: named = [], sites: keys = [] }) => [
-    ...named,
-    ...keys.map((key) => sites.get(key)).filter((kind) => kind !== undefined),
-  ]);
-  return { kinds: new Set(kinds), rate };
+  const kindsFrom = (least: number): ReadonlySet<SiteKind> =>
+    new Set(
+      cause.produces
+        .filter((row) => row.rate !== 'exceptional' && rateShares[row.rate] >= least)
+        .flatMap(({ kinds = [], sites: keys = [] }) => [
+          ...kinds,
+          ...keys.map((key) => sites.get(key)).filter((kind) => kind !== undefined),
+        ]),
+    );
+  return { kinds: kindsFrom(0), usual: kindsFrom(rate * besideUsual), rate };
 });
