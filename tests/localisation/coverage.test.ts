@@ -92,4 +92,34 @@ describe('what a lesion would trouble and nobody found', () => {
     const asleep = { ...asked, higherFunction: [{ sign: 'drowsiness', present: true }] };
     expect(costOfThalami(asked)).toBeLessThan(costOfThalami(asleep) - 0.3);
   });
+
+  const costAt = (site: string, variant: string, history: object, findings: Record<string, unknown>): number => {
+    const lesions = hypotheses.filter((one) => one.site.key === site && one.variant === variant);
+    const weights = new Float64Array(lesions.length);
+    new Coverage(lesions).discount(weights, bedsideExam({ history: { ...history }, findings }));
+    return weights[0] ?? 0;
+  };
+  const told = (...keys: string[]): object => ({ symptoms: keys.map((key) => ({ key, present: true })) });
+
+  it('a tremor that is told of and not yet seen is one of the hands', () => {
+    expect(costAt('action-tremor', '0', told('tremor'), {})).toBe(0);
+    expect(costAt('action-tremor', '0', told('headache'), {})).toBeLessThan(Math.log(0.1));
+  });
+
+  it('who is clumsy and sways is troubled in the legs though the head swims on standing', () => {
+    const swimming = ['unsteadiness', 'light-headed-on-standing', 'slurred-speech'];
+    const pure = (...keys: string[]): number => costAt('cerebellar-degeneration', 'pure', told(...keys), {});
+    expect(pure(...swimming, 'clumsiness')).toBeGreaterThan(pure(...swimming) + 1);
+  });
+
+  it('arms that nobody tested do not clear the cerebellum of somebody whose steps and eyes sway', () => {
+    const ataxic = { sign: 'ataxic', present: true };
+    const eyes = [{ sign: 'gaze-evoked-nystagmus', side: 'both', present: true }];
+    const tested = [{ test: 'finger-nose', side: 'both', result: 'normal' }];
+    const pure = (findings: Record<string, unknown>): number =>
+      costAt('cerebellar-degeneration', 'pure', {}, { gait: [ataxic], ...findings });
+    expect(pure({ cranialNerves: eyes })).toBeCloseTo(Math.log(0.5));
+    expect(pure({ cranialNerves: eyes, coordination: tested })).toBeLessThan(Math.log(0.1));
+    expect(pure({})).toBeLessThan(Math.log(0.1));
+  });
 });

@@ -207,6 +207,17 @@ const lopsidedInComa = 0.4;
  */
 const aspectSpared = 0.35;
 
+/**
+ * Odds of a lesion that would make both arms clumsy and neither weak nor numb, where steps were seen to sway with eyes or speech of the
+ * cerebellum and nobody had the arms aim at anything: steps suffer first where all of it fails (Holmes 1939, recalled). Judged.
+ */
+const clumsinessUntested = 0.5;
+const swayingGaits: ReadonlySet<string> = new Set(['ataxic', 'veering', 'tandem']);
+const eyesAndSpeech: ReadonlySet<string> = new Set([
+  ...['nystagmus', 'gaze-evoked-nystagmus', 'direction-changing-nystagmus', 'rebound-nystagmus', 'downbeat-nystagmus'],
+  ...['saccadic-dysmetria', 'broken-pursuit', 'cerebellar-dysarthria'],
+]);
+
 /** What nobody complains of: it shows a lesion to the examiner, not to the person. */
 const unfelt: ReadonlySet<Finding['item']['probe']['kind']> = new Set(['reflex', 'clonus', 'plantar'] as const);
 
@@ -352,6 +363,18 @@ const sphincterBit = bitOf.get('sphincters') ?? 0;
 const paralysedBits = bits(hangingMarks);
 const feelingBits = bits(aspectMarks(['pain', 'position']));
 
+const armBits = bits(['left arms', 'right arms']);
+const armAspectBits = bits(bodySides.flatMap((side) => aspects.map((aspect): Mark => `${side} arms ${aspect}`)));
+
+/** Whether steps were seen to sway with eyes or speech, and nothing is recorded of how any limb aims. */
+function isSwayingUntested(findings: readonly Finding[]): boolean {
+  return (
+    findings.some(({ abnormal, item }) => abnormal && swayingGaits.has(item.key)) &&
+    findings.some(({ abnormal, item }) => abnormal && eyesAndSpeech.has(item.key)) &&
+    !findings.some(({ item, value }) => item.section === 'coordination' && value !== null)
+  );
+}
+
 /** Odds of a lesion that paralyses half a limb, where only the other half of the limb was found weak. Judged. */
 const otherHalfOnly = 0.3;
 
@@ -418,14 +441,19 @@ export class Coverage {
       this.discountNumbing(logWeights, isNumbnessDenied(history) ? numbnessDenied : numbnessUntold);
     if (untroubled === 0) return;
     const beside = bits(besides(troubled)) & partBits;
+    const areArmsUntested = teller === 'able' && isSwayingUntested(findings);
     // Few combinations of marks occur, so what each costs is worked out once.
     const odds = new Map<number, number>();
     for (let index = 0; index < logWeights.length; index += 1) {
-      const missed = (this.complaints[index] ?? 0) & untroubled;
+      const complaints = this.complaints[index] ?? 0;
+      const missed = complaints & untroubled;
       if (missed === 0) continue;
-      const cost = odds.get(missed) ?? logOdds(missed, beside, teller);
-      odds.set(missed, cost);
-      logWeights[index] = (logWeights[index] ?? 0) + cost;
+      const isUntested =
+        areArmsUntested && (complaints & armAspectBits) === 0 && (missed & ~beside & armBits) === armBits;
+      const counted = isUntested ? missed & ~armBits : missed;
+      const cost = odds.get(counted) ?? logOdds(counted, beside, teller);
+      odds.set(counted, cost);
+      logWeights[index] = (logWeights[index] ?? 0) + cost + (isUntested ? Math.log(clumsinessUntested) : 0);
     }
   }
 
@@ -454,6 +482,8 @@ const toldOfLimbs: Readonly<Record<'arms' | 'legs', ReadonlySet<string>>> = {
 const alsoToldOfLimbs: Readonly<Record<'arms' | 'legs', ReadonlySet<string>>> = {
   arms: new Set([
     ...['arm-pain', 'hand-pain', 'radicular-arm-pain', 'shoulder-pain', 'clumsiness', 'nocturnal-hand-paraesthesiae'],
+    // Who tells of a tremor and says no more tells of the hands.
+    'tremor',
   ]),
   legs: new Set([
     ...['leg-pain', 'foot-pain', 'thigh-pain', 'radicular-leg-pain', 'bilateral-leg-pain', 'neurogenic-claudication'],
@@ -465,6 +495,8 @@ const swaysByTheHead: ReadonlySet<string> = new Set([
   ...['vertigo', 'positional-vertigo', 'continuous-vertigo', 'dizziness', 'tinnitus', 'hearing-loss', 'oscillopsia'],
   ...['headache', 'new-headache', 'light-headed-on-standing', 'syncope', 'loss-of-consciousness'],
 ]);
+/** What tells of limbs that are out of order though the head may sway too. */
+const clumsyWithIt: ReadonlySet<string> = new Set(['clumsiness']);
 /** Complaints that are of limbs, and of no limb that is named. */
 const toldOfSomeLimb: ReadonlySet<string> = new Set(['numbness', 'paraesthesiae', 'weakness']);
 const weaknessTold: ReadonlySet<string> = new Set(['weakness', 'fatigable-weakness', 'loss-of-skills']);
@@ -482,7 +514,7 @@ const toldOfTheHead: ReadonlySet<string> = new Set([
 function toldOf(history: Exam['history'], found: ReadonlySet<Mark>, teller: Teller): readonly Mark[] {
   // A parent says that the child is weak, and not of which limb.
   const isWeakChild = teller === 'small-child' && tells(history, weaknessTold);
-  const isUnsteady = tells(history, sways) && !tells(history, swaysByTheHead);
+  const isUnsteady = tells(history, sways) && (!tells(history, swaysByTheHead) || tells(history, clumsyWithIt));
   const tellsOf = (pair: 'arms' | 'legs'): boolean =>
     tells(history, toldOfLimbs[pair]) ||
     (found.size === 0 && (tells(history, alsoToldOfLimbs[pair]) || (pair === 'legs' && isUnsteady)));

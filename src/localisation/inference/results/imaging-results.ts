@@ -244,10 +244,18 @@ export const imagingResults: readonly ResultWeight[] = [
   ...found(
     'mri-brain',
     ['normal', 'incidental'],
-    kinds('hemisphere', 'cerebellum'),
+    ({ key, kind }) => kind === 'hemisphere' || (kind === 'cerebellum' && key !== 'cerebellar-degeneration'),
     0.2,
     'no lesion of the brain is seen',
     strokeGuideline,
+  ),
+  ...found(
+    'mri-brain',
+    ['normal', 'incidental'],
+    sites('cerebellar-degeneration'),
+    0.5,
+    'a cerebellum that wastes is seen to be small; what is inflamed or poisoned looks sound at first',
+    recalled('adams-victor', 'paraneoplastic cerebellar degeneration'),
   ),
   ...found(
     'mri-brain',
