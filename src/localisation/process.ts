@@ -37,6 +37,8 @@ export interface Process {
    * motor cells makes limbs stiff and jerks brisk long before it weakens.
    */
   readonly release: (fibre: Omit<FibreSite, 'lengthCm'>) => number;
+  /** Whether `release` is of the stretch reflexes alone, because the tracts are whole: toes go down and limbs are not stiff. */
+  readonly sparesTracts?: boolean;
   /**
    * How far a fresh lesion has silenced the cord below it: jerks are flat and limbs slack, though descending control is gone
    * and the arcs are whole (spinal shock).
@@ -115,6 +117,7 @@ export function combineProcesses(one: Process, other: Process): Process {
     spindle: (fibre) => either(one.spindle(fibre), other.spindle(fibre)),
     reflex: (fibre) => either(one.reflex(fibre), other.reflex(fibre)),
     release: (fibre) => either(one.release(fibre), other.release(fibre)),
+    sparesTracts: active.every(({ sparesTracts }) => sparesTracts === true),
     shock: (fibre) => either(one.shock(fibre), other.shock(fibre)),
     twitching: Math.max(one.twitching ?? 0, other.twitching ?? 0),
     wasting: byWasting.findLast((kind) => one.wasting === kind || other.wasting === kind) ?? 'denervation',

@@ -49,6 +49,38 @@ describe('sparse pictures of junction, motor cells, muscle and columns', () => {
     expect(first(draft)).toBe('presynaptic-junction');
   });
 
+  describe('girdles that fail under brisk jerks', () => {
+    const girdles = {
+      power: power({ 'shoulder-abduction': ['4', '4'], 'hip-flexion': ['4', '4'], 'knee-extension': ['4', '4'] }),
+      reflexes: reflexes({ knee: '3', ankle: '3' }),
+    };
+    const slowly = { onset: months, course: 'progressive' };
+
+    it('are of muscle where the toes go down and heart and hands are driven', () => {
+      const driven = {
+        ...girdles,
+        plantars: [{ side: 'both', response: 'flexor' }],
+        autonomic: midline({ 'resting-tachycardia': true }),
+        involuntaryMovements: [{ sign: 'postural-tremor', site: 'hand', side: 'both', present: true }],
+      };
+      expect(first({ person: { ageYears: 44 }, history: slowly, findings: driven })).toBe('proximal-myopathy');
+    });
+
+    it('are of the motor cells where the toes go up and a thigh flickers', () => {
+      const released = {
+        ...girdles,
+        plantars: [{ side: 'both', response: 'extensor' }],
+        inspection: [
+          { sign: 'fasciculation', site: 'thigh', side: 'right', present: true },
+          { sign: 'wasting', site: 'thigh', side: 'both', present: true },
+        ],
+      };
+      const draft = { person: { ageYears: 62 }, history: slowly, findings: released };
+      const otherwiseNormal = [{ section: 'sensation' }, { section: 'cranialNerves' }];
+      expect(first({ ...draft, otherwiseNormal })).toBe('motor-neuron-system');
+    });
+  });
+
   it('a limp infant whose chest sinks with every breath has lost motor cells', () => {
     const draft = {
       person: { ageYears: 0.3 },

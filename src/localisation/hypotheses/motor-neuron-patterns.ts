@@ -95,6 +95,13 @@ export const spreadingPatterns: readonly CellPattern[] = [
   { key: 'both-arms', share: 0.08, bulbar: 0.25, losses: both((side) => arm(side, 0.5, 0.65)) },
   { key: 'flail-arms', share: 0.05, bulbar: 0.12, losses: both((side) => arm(side, 0.85, 0.5)) },
   { key: 'both-legs', share: 0.06, bulbar: 0.1, losses: both((side) => leg(side, 0.35, 0.65)) },
+  // Near muscles first, as in some of the disease of cells of the cord and in that of cord and bulb.
+  {
+    key: 'near-muscles',
+    share: 0.035,
+    bulbar: 0.2,
+    losses: both((side) => [...arm(side, 0.5, 0.1), ...leg(side, 0.5, 0.1)]),
+  },
   { key: 'flail-legs', share: 0.04, bulbar: 0.08, losses: both((side) => leg(side, 0.45, 0.9)) },
   {
     key: 'all-limbs',

@@ -64,6 +64,7 @@ function groupProcess(disease: MuscleDisease, worse: BodySide | null): Process {
     reflex: (fibre) =>
       fibre.segment === null ? 0 : Math.max(disease.reflex, disease.ownReflex * lossOf(fibre.side, reflexGroup(fibre))),
     release: ({ segment }) => (segment === null ? 0 : (disease.release ?? 0)),
+    sparesTracts: true,
     wasting: disease.kind === 'muscle' ? 'muscle' : 'block',
     ...(disease.twitching !== undefined && { twitching: disease.twitching }),
     because: disease.because,

@@ -57,6 +57,7 @@ function rootProcess(form: RootForm, worse: BodySide | null): Process {
       return onSide(side) * (part === 'leg' ? form.reflex.leg : form.reflex.arm);
     },
     release: ({ segment }) => (partOf(segment) === 'head' ? 0 : (form.release ?? 0)),
+    sparesTracts: true,
     wasting: form.tempo === 'chronic' ? 'muscle' : 'block',
     because: 'roots and nerves are affected along their whole length, near and far alike',
     reasons: reasonsOf.rootsAndNerves,

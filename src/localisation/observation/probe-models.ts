@@ -13,7 +13,7 @@ import { type BodySide, opposite, type Side, sidesOf } from '../../kernel/side.t
 import { facultyChance } from '../forward/faculty.ts';
 import { type MotorItem, motorDeficit, motorItem } from '../forward/motor.ts';
 import { arcState, reflexItem } from '../forward/reflex-arc.ts';
-import { releasedAt } from '../forward/release.ts';
+import { tractsReleasedAt } from '../forward/release.ts';
 import { sensoryDeficit, sensoryItem } from '../forward/sensory.ts';
 import type { Hypothesis } from '../hypothesis.ts';
 import { cordIndex, placeIndex } from '../lesion.ts';
@@ -37,7 +37,7 @@ import {
 } from './observed.ts';
 import { coarse, fine, gradedModel, type ProbeModel } from './probe-model.ts';
 import { limbSegment, mean, motorItems, type ProbeTarget } from './probe-target.ts';
-import { signAccuracy, upperMotorAccuracy } from './sign-accuracy.ts';
+import { chanceInOldAge, signAccuracy, upperMotorAccuracy } from './sign-accuracy.ts';
 
 export type { ProbeTarget } from './probe-target.ts';
 
@@ -46,7 +46,7 @@ const groupMovements = (groups: readonly MuscleGroup[]): readonly string[] =>
 
 /** Loss of descending control to a limb on one side. */
 function released(hypothesis: Hypothesis, side: BodySide, limb: 'upper' | 'lower'): number {
-  return releasedAt(hypothesis, side, segmentIndex(limbSegment[limb]));
+  return tractsReleasedAt(hypothesis, side, segmentIndex(limbSegment[limb]));
 }
 
 const toneMuscles = {
@@ -130,7 +130,7 @@ function plantar({ side }: ProbeTarget): ProbeModel {
     normal: scales['plantar-response'].normal,
     steps: [coarse, coarse],
     fractions: (hypothesis) => [
-      mean(sidesOf(side).map((one) => releasedAt(hypothesis, one, segmentIndex('L5')))),
+      mean(sidesOf(side).map((one) => tractsReleasedAt(hypothesis, one, segmentIndex('L5')))),
       1 - mean(toes.map((item) => motorDeficit(hypothesis, item).lower)),
     ],
     distribution: ([lost = 0, toeMuscles = 1]) => plantarDistribution(lost, toeMuscles),
@@ -463,9 +463,10 @@ function facultyModel({ item, side }: ProbeTarget, probe: Extract<Probe, { kind:
         sidesOf(one).map((own) => sensoryDeficit(hypothesis, sensoryItem(place, 'light-touch', own)).total),
       ),
     );
+  const ofAge = chanceInOldAge(item.key);
   return signModel({
     item,
-    family: 'faculty',
+    family: `faculty|${ofAge}`,
     steps: [hundredths],
     fractions: (hypothesis) => {
       const { butSpares, needsOther } = probe;
@@ -479,7 +480,7 @@ function facultyModel({ item, side }: ProbeTarget, probe: Extract<Probe, { kind:
       if (butSpares !== undefined) return [failing * (1 - facultyChance(hypothesis, butSpares, side))];
       return [needsOther === true && side !== 'midline' ? failing * (1 - failingOn(opposite(side))) : failing];
     },
-    chance: ([chance = 0]) => chance,
+    chance: ([chance = 0], { from60 }) => either(chance, ofAge * from60),
   });
 }
 

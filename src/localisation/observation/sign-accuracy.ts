@@ -72,3 +72,18 @@ const usualUpperMotor: SignAccuracy = { sensitivity: 0.65, falsePositive: 0.015,
 export function upperMotorAccuracy(itemKey: string): SignAccuracy {
   return upperMotorPublished.get(itemKey) ?? usualUpperMotor;
 }
+
+/**
+ * Chance that a sign of the head is found in somebody old whom nothing ails, from an age at which all of it has come; 0 where age
+ * does not bring it. Pupils shrink and primitive reflexes return; the shares are remembered or judged.
+ */
+const ofOldAge: ReadonlyMap<string, number> = new Map([
+  ['small-pupil', 0.12],
+  ['palmomental-reflex', 0.2],
+  ['snout-reflex', 0.1],
+  ['glabellar-reflex', 0.1],
+]);
+
+export function chanceInOldAge(itemKey: string): number {
+  return ofOldAge.get(itemKey) ?? 0;
+}
