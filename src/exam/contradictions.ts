@@ -119,7 +119,7 @@ export function sideFaults(findings: readonly Finding[]): readonly Fault[] {
       {
         pointer: finding.pointer,
         code: 'REQUIRED',
-        message: `There is a ${part} on each side: add \`side\`.`,
+        message: `There is ${/^[aeiou]/.test(part) ? 'an' : 'a'} ${part.replaceAll('-', ' ')} on each side: add \`side\`.`,
         suggestion: 'side',
       },
     ];

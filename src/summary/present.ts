@@ -18,6 +18,9 @@ import { type Spelling, spell } from './spelling.ts';
 
 export type PresentedParts = Omit<Assessment, 'presentation' | 'modelVersion'>;
 
+/** Probability from which what speaks for the likeliest cause is accounted for by it. Judged. */
+const accountedFor = 0.5;
+
 /**
  * What a clinician would say to a colleague within a minute: red flags first, then the person and the course, the
  * positive findings in the order of the examination, the relevant negatives, what was not tested, pattern and place with
@@ -30,12 +33,14 @@ export function present(exam: Exam, parts: PresentedParts, options: { readonly s
     ...parts.redFlags.filter(({ state }) => state === 'present').map(({ because }) => because),
     ...parts.causes.slice(0, 2).flatMap(({ supporting, against }) => [supporting, against]),
   ]);
+  const [cause] = parts.causes;
+  const ofCause = pointersOf(cause !== undefined && cause.probability >= accountedFor ? [cause.supporting] : []);
   const speech = withinAMinute((detail) =>
     [
       flagSentences(parts.redFlags),
       openingSentences(exam, detail, restingOn),
       [...examinationSentences(exam, parts, detail), ...resultSentences(exam, parts, detail)],
-      siteSentences(parts, { isExamined, ...detail }),
+      siteSentences(parts, { isExamined, ofCause, ...detail }),
       causeSentences(parts.causes, detail),
       [...nextSentences(exam, parts, detail), ...needlessSentences(parts)],
     ]

@@ -8,8 +8,11 @@ import { siteWords } from '../localisation/explanation/site-words.ts';
 import type { Evidence, Localisation, RankedLocalisation } from '../localisation/localisation.ts';
 import type { Detail } from './detail.ts';
 
-/** Whether anything was examined, and how much is said. */
-type Manner = { readonly isExamined: boolean } & Pick<Detail, 'reasons' | 'hasPath'>;
+/** Whether anything was examined, what the likeliest cause accounts for by pointer, and how much is said. */
+type Manner = { readonly isExamined: boolean; readonly ofCause?: ReadonlySet<string> } & Pick<
+  Detail,
+  'reasons' | 'hasPath'
+>;
 
 /** Pattern, place and reasons; what speaks against it; the nearest alternative. */
 export function siteSentences(localisation: Localisation, manner: Manner): readonly string[] {
@@ -46,7 +49,7 @@ export function siteSentences(localisation: Localisation, manner: Manner): reado
     sentence(
       `${verb} ${siteWords(first)} (${percent(first.probability)})${reasons === '' ? '' : `, chiefly because of ${reasons}`}`,
     ),
-    ...(isSeveral ? besideSentences(first, second) : unexplainedSentence(first.unexplained)),
+    ...(isSeveral ? besideSentences(first, second, manner) : unexplainedSentence(first.unexplained, manner)),
     ...(!isSeveral && isWorthNaming(second)
       ? [sentence(`the main alternative is ${siteWords(second)} (${percent(second.probability)})`)]
       : []),
@@ -194,18 +197,27 @@ const isWorthNaming = (site: RankedLocalisation | undefined): site is RankedLoca
   site !== undefined && site.probability >= 0.1;
 
 /** The second of several places that are ill together, and what neither of them accounts for. */
-function besideSentences(first: RankedLocalisation, second: RankedLocalisation | undefined): readonly string[] {
+function besideSentences(
+  first: RankedLocalisation,
+  second: RankedLocalisation | undefined,
+  manner: Manner,
+): readonly string[] {
   // An account of several places names what would be said beside it.
   if (!isWorthNaming(second) || first.label.includes(lowerFirst(second.label)))
-    return unexplainedSentence(first.unexplained);
+    return unexplainedSentence(first.unexplained, manner);
   const open = new Set(second.unexplained.map(({ findingId }) => findingId));
   return [
     sentence(`beside it is ${siteWords(second)} (${percent(second.probability)})`),
-    ...unexplainedSentence(first.unexplained.filter(({ findingId }) => open.has(findingId))),
+    ...unexplainedSentence(
+      first.unexplained.filter(({ findingId }) => open.has(findingId)),
+      manner,
+    ),
   ];
 }
 
-function unexplainedSentence(unexplained: readonly Evidence[]): readonly string[] {
+/** What the site leaves open and the likeliest cause does not account for either. */
+function unexplainedSentence(evidence: readonly Evidence[], { ofCause }: Manner): readonly string[] {
+  const unexplained = evidence.filter(({ finding }) => ofCause?.has(finding) !== true);
   const texts = unexplained.flatMap((evidence, index) => {
     const twin = (other: Evidence) => other.side !== evidence.side && saysTheSame(other, evidence);
     if (unexplained.slice(0, index).some(twin)) return [];

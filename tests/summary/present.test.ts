@@ -337,11 +337,28 @@ describe('presentation', () => {
     expect(presentation).not.toMatch(/ fits[ .;]/);
   });
 
+  it('says what a red flag rests on of many results, and counts the rest', () => {
+    const result = (code: string, value: number, unit: string) => ({
+      code: { system: 'http://loinc.org', code },
+      valueQuantity: { value, unit, system: 'http://unitsofmeasure.org', code: unit },
+    });
+    const usual = [result('718-7', 140, 'g/L'), result('777-3', 250, '10*9/L'), result('2345-7', 5.5, 'mmol/L')];
+    const { presentation, redFlags } = createAssessor().assess(
+      bedsideExam({
+        history: { symptoms: [{ key: 'seizure', present: true }], onset: { pace: 'hyperacute', durationDays: 0 } },
+        results: [...usual, result('2160-0', 80, 'umol/L'), result('2951-2', 112, 'mmol/L')],
+      }),
+    );
+    expect(redFlags.find(({ key }) => key === 'dangerous-sodium-or-calcium')?.state).toBe('present');
+    expect(presentation).toMatch(/Results: sodium 112 mmol\/L; .*and [1-4] more\./);
+  });
+
   it('says that a normal examination does not exclude a lesion', () => {
     const { presentation } = saying(nothingFound).assess(
       bedsideExam({ findings: { plantars: [{ side: 'both', response: 'flexor' }] } }),
     );
-    expect(presentation).toContain('No abnormality was found; a normal examination does not exclude a lesion.');
+    expect(presentation).toContain('On examination nothing abnormal was found.');
+    expect(presentation).toContain('A normal examination does not exclude a lesion.');
     expect(presentation).toContain('both plantar responses flexor');
   });
 

@@ -27,7 +27,11 @@ const site = (
   ...parts,
 });
 
-const answer = (conclusion: Localisation['conclusion'], localisations: RankedLocalisation[]): string =>
+const answer = (
+  conclusion: Localisation['conclusion'],
+  localisations: RankedLocalisation[],
+  manner: { readonly ofCause?: ReadonlySet<string> } = {},
+): string =>
   siteSentences(
     {
       localisations,
@@ -35,7 +39,7 @@ const answer = (conclusion: Localisation['conclusion'], localisations: RankedLoc
       conclusion,
       nextExamination: [],
     },
-    { isExamined: true, ...fullest },
+    { isExamined: true, ...fullest, ...manner },
   ).join(' ');
 
 describe('why a site is named', () => {
@@ -91,5 +95,21 @@ describe('where too little was examined', () => {
   it('names the nearest site where nothing is in common', () => {
     const cord = site({ site: 'x', label: 'Spinal cord', kind: 'cord', probability: 0.3 });
     expect(answer('insufficient', [cord, lobe('Parietal', 0.25)])).toContain('The nearest fit is');
+  });
+});
+
+describe('what a site leaves unexplained', () => {
+  const open = evidence('autonomic/orthostatic-hypotension|midline', 'orthostatic hypotension', -1);
+  const nigra = site({
+    site: 'x',
+    label: 'Akinetic-rigid disorder',
+    kind: 'basal-ganglia',
+    probability: 0.9,
+    unexplained: [open],
+  });
+
+  it('is said where the likeliest cause does not account for it either', () => {
+    expect(answer('diffuse-process', [nigra])).toContain('This leaves unexplained orthostatic hypotension.');
+    expect(answer('diffuse-process', [nigra], { ofCause: new Set([open.finding]) })).not.toContain('unexplained');
   });
 });
