@@ -13,6 +13,7 @@ import { questionnaireResponse } from '../questionnaire/write-response.ts';
 import { canonicalJson, contentHash } from '../store/content-hash.ts';
 import { requireCurrent } from '../store/current-version.ts';
 import type { ExamContent, ExamRepository, StoredExam } from '../store/exam-repository.ts';
+import { spellWords } from '../summary/spelling.ts';
 import type { Assessment } from '../workup/assessment.ts';
 import type { ExamSteps, Spelling } from './exam-steps.ts';
 
@@ -126,7 +127,7 @@ export function createExamRecords(
     localise(bytes, spelling) {
       const { exam, originOf } = readSent(parseStrictJson(bytes, { maxDepth }), 'localise');
       const assessment = steps.assess(exam, spelling === undefined ? {} : { spelling });
-      return jsonBytes(steps.toLocalisationAnswer(assessment, originOf));
+      return jsonBytes(spellWords(steps.toLocalisationAnswer(assessment, originOf), spelling ?? 'uk'));
     },
     extract(sent) {
       const { exam } = readSent(sent, 'record');

@@ -52,3 +52,15 @@ export function spell(text: string, spelling: Spelling): string {
   if (spelling === 'uk') return text;
   return stems.reduce((spelt, [uk, us]) => spelt.replaceAll(uk, us).replaceAll(capitalised(uk), capitalised(us)), text);
 }
+
+/** Properties of an answer that hold words of ours; keys, names of works and what code systems print stay as they are. */
+const ofWords: ReadonlySet<string> = new Set(['label', 'text', 'because', 'action']);
+
+/** The same answer with its words in the wanted spelling. */
+export function spellWords(answer: unknown, spelling: Spelling): unknown {
+  if (spelling === 'uk') return answer;
+  const json = JSON.stringify(answer, (name, value: unknown) =>
+    ofWords.has(name) && typeof value === 'string' ? spell(value, spelling) : value,
+  );
+  return JSON.parse(json);
+}

@@ -30,4 +30,15 @@ describe('spelling of the prose', () => {
     expect(answer.status).toBe(200);
     expect(answer.json<{ presentation: string }>().presentation).toContain(word);
   });
+
+  it('is that of labels, reasons and actions too, and leaves keys and codes alone', async () => {
+    const bled = {
+      ...examNumbered('spelling-of-all'),
+      history: { symptoms: [{ key: 'thunderclap-headache', present: true }], onset: { pace: 'hyperacute' } },
+    };
+    const { text: american } = await sendJson(`${service.url}/localisation?spelling=us`, bled);
+    expect(american).toContain('"label":"Subarachnoid hemorrhage"');
+    expect(american).toContain('"key":"subarachnoid-haemorrhage"');
+    expect(american).not.toMatch(/"(?:label|text|because|action)":"[^"]*(?:haemorrh|tumour|oedema)/);
+  });
 });

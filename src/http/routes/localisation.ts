@@ -9,7 +9,7 @@ import { bytesOf, requestBody } from '../request-body.ts';
 
 /**
  * The answer to one exam, of which nothing is kept. `?spelling=us`, or else a wish for American English in
- * `Accept-Language`, writes the prose in American spelling.
+ * `Accept-Language`, writes the words of the answer in American spelling.
  */
 export function localisationRoutes(context: AppContext): Router {
   const router = newRouter();
