@@ -133,7 +133,7 @@ describe('a sign that tells of one cause', () => {
   it.each<[cause: string, at: Place, section: string, entry: unknown]>([
     ['hepatic-encephalopathy', brain, 'inspection', sign('jaundice')],
     ['hypertensive-encephalopathy', brain, 'cranialNerves', sign('retinal-haemorrhages', 'both')],
-    ['serotonin-syndrome', movements, 'higherFunction', sign('agitation')],
+    ['serotonin-syndrome', brain, 'clonus', { site: 'ankle', side: 'both', beats: 9 }],
     ['acute-drug-dystonia', movements, 'involuntaryMovements', sign('oculogyric-crisis')],
     ['tetanus', movements, 'involuntaryMovements', sign('risus-sardonicus')],
     ['tetanus', movements, 'cranialNerves', sign('trismus')],

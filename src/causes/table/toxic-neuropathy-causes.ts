@@ -331,7 +331,7 @@ export const toxicNeuropathyCauses: readonly Cause[] = [
     ],
     // Who is poisoned again and again falls ill over months.
     tempo: { hyperacute: 0.05, acute: 0.5, subacute: 0.35, chronic: 0.1 },
-    durationDays: { to: 180, outside: 0.3, source: fromMemory },
+    durationDays: { to: 365, outside: 0.02, source: fromMemory },
     history: [
       told(['visual-loss', 'joint-pain', 'leg-pain'], 1.3, 1),
       told(['cognitive-change', 'muscle-pain', 'behaviour-change'], 1.3, 1),
