@@ -34,7 +34,7 @@ const asked: readonly Asked[] = [
     what: 'hair that falls over nerves and a belly that were ill',
     test: 'heavy-metals',
     asks: { history: { onset: years, symptoms: has('hair-loss', 'numbness', 'abdominal-pain') } },
-    not: { history: { onset: years, symptoms: has('numbness', 'abdominal-pain') } },
+    not: { history: { onset: years, symptoms: has('hair-loss', 'tremor') } },
   },
   {
     what: 'a breath that grows short on lying flat, unless the heart is known to fail',
