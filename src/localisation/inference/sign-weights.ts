@@ -10,6 +10,7 @@ import { ageingShifts } from './ageing-pattern.ts';
 import { centralCordShifts } from './central-cord-injury.ts';
 import { changedConductShifts } from './changed-conduct.ts';
 import { comaPatternShifts } from './coma-patterns.ts';
+import { convulsionShifts } from './convulsion-pattern.ts';
 import { crossedShift } from './crossed-signs.ts';
 import { handPatternShifts } from './hand-patterns.ts';
 import { headPatternShifts } from './head-patterns.ts';
@@ -537,6 +538,7 @@ export function signShifts(exam: Exam): readonly Shift[] {
     ...movingHalfShifts(exam),
     ...stiffNeckShift(exam),
     ...porphyricShifts(exam),
+    ...convulsionShifts(exam),
     ...tetanyShifts(exam),
     ...ageingShifts(exam),
     ...youngAtaxiaShifts(exam),
