@@ -83,10 +83,20 @@ export const withheldTests: readonly WithholdRule[] = [
   },
   {
     key: 'no-imaging-of-typical-parkinson-disease',
-    label: 'Structural or dopamine imaging',
-    tests: ['mri-brain', 'ct-head', 'dopamine-transporter-imaging'],
+    label: 'Structural imaging of the brain',
+    tests: ['mri-brain', 'ct-head'],
     causes: ['parkinson-disease'],
     because: 'the diagnosis is clinical; imaging serves atypical pictures',
+    source: recalled('nice-ng71'),
+  },
+  {
+    key: 'no-dopamine-imaging-of-typical-parkinson-disease',
+    label: 'Imaging of the dopamine transporter',
+    tests: ['dopamine-transporter-imaging'],
+    causes: ['parkinson-disease'],
+    // Under a medicine that blocks dopamine it is what tells the disease from the medicine.
+    when: ({ told }) => told('antipsychotic', 'metoclopramide', 'valproate').length === 0,
+    because: 'loss of dopamine is expected and is lost alike in the atypical forms',
     source: recalled('nice-ng71'),
   },
   {

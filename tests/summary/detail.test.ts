@@ -25,16 +25,7 @@ describe('the length of a presentation', () => {
   });
 
   it('leaves out no red flag and no positive finding of a long one', () => {
-    const symptoms = [
-      'weakness',
-      'numbness',
-      'back-pain',
-      'fever',
-      'falls',
-      'fatigue',
-      'weight-loss',
-      'unsteadiness',
-    ];
+    const symptoms = ['weakness', 'numbness', 'back-pain', 'fever', 'falls', 'fatigue', 'weight-loss', 'unsteadiness'];
     const exam = bedsideExam({
       history: { onset: { pace: 'acute', durationDays: 2 }, symptoms: symptoms.map((key) => ({ key, present: true })) },
       findings: {
