@@ -1,4 +1,5 @@
 import { commonPractice, recalled } from '../kernel/cite.ts';
+import { isFocalAndUnseen } from './red-flags/actions-by-case.ts';
 import { isOfTheLungApex } from './red-flags/lung-apex.ts';
 import type { WorkupRule } from './workup-rule.ts';
 
@@ -7,6 +8,15 @@ const narrow = ['lithium', 'phenytoin', 'valproate', 'carbamazepine', 'tacrolimu
 
 /** Tests on which the remedy of a raised flag depends, so that they come before those which look for something else. */
 export const remedyTests: readonly WorkupRule[] = [
+  {
+    tests: ['ct-head'],
+    flags: ['suspected-encephalitis'],
+    when: isFocalAndUnseen,
+    tier: 1,
+    priority: 'stat',
+    because: 'a focal sign or a fit: the head is imaged before fluid is taken',
+    source: recalled('nice-ng240', 'when lumbar puncture is unsafe'),
+  },
   {
     tests: ['drug-level', 'renal-function', 'sodium'],
     flags: ['suspected-poisoning'],

@@ -4,6 +4,7 @@ import { actionOnMedicine } from './harmful-medicines.ts';
 import { isOfTheLungApex } from './lung-apex.ts';
 import { hasToxicLithium } from './measured-poison.ts';
 import { isOutsideTheCanal } from './outside-canal.ts';
+import { centralSigns, weakHalf } from './sudden-deficit.ts';
 import { isUnder } from './thresholds.ts';
 
 /** What is said in place of a flag's usual action, where the danger is one that has a remedy of its own. */
@@ -54,6 +55,23 @@ const actionsOfCases: readonly ActionOfACase[] = [
     source: recalled('hyponatraemia-2014', 'hyponatraemia with severe symptoms'),
   },
   {
+    flag: 'suspected-encephalitis',
+    when: ({ query }) => {
+      const platelets = query.quantity('platelets', '10*9/L');
+      return platelets !== undefined && isUnder(platelets, fewPlatelets);
+    },
+    action:
+      'Aciclovir without delay; MRI now; platelets are short: haematology and an image of the head before a lumbar puncture is weighed.',
+    source: recalled('nice-ng240', 'when lumbar puncture is unsafe'),
+  },
+  {
+    flag: 'suspected-encephalitis',
+    when: isFocalAndUnseen,
+    action:
+      'Aciclovir without delay; with a focal sign or a fit the head is imaged before the lumbar puncture, MRI where it is at hand.',
+    source: recalled('nice-ng240', 'when lumbar puncture is unsafe'),
+  },
+  {
     flag: 'suspected-wernicke-encephalopathy',
     when: ({ query }) => {
       const magnesium = query.quantity('magnesium', 'mmol/L');
@@ -79,10 +97,21 @@ const actionsOfCases: readonly ActionOfACase[] = [
   },
 ];
 
+/** In 10*9/L; guidance on meningitis of children holds a puncture back below it. */
+const fewPlatelets = 100;
+
 /** In mmol/L; under it serum magnesium is low in most laboratories. From memory. */
 const lowMagnesium = 0.7;
 
 const deeply = ['higher-function/coma', 'higher-function/stupor', 'involuntary-movements/seizure-seen'];
+
+/** A sign of one place in the brain or a fit, before any image of the head. */
+export function isFocalAndUnseen(facts: BedsideFacts): boolean {
+  const isSeen = ['mri-brain', 'ct-head'].some((key) => facts.query.result(key) !== undefined);
+  const focal =
+    [...centralSigns(facts.query), ...weakHalf(facts)].length + facts.told('seizure', 'ongoing-seizure').length;
+  return !isSeen && focal > 0;
+}
 
 /** What to say of this flag here; undefined where its usual action holds. */
 export function actionHere(flag: string, facts: BedsideFacts): Pick<ActionOfACase, 'action' | 'source'> | undefined {
