@@ -1,2 +1,2 @@
 /** Version of the clinical model: package version and a fingerprint of every table and weight. Written by `npm run generate`. */
-export const modelVersion = '0.1.0+d7d1390b3781';
+export const modelVersion = '0.1.0+9076c3844093';

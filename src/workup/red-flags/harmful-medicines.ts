@@ -31,7 +31,7 @@ const harmfulMedicines: readonly HarmfulMedicine[] = [
       each(facts.told('fluoroquinolone', 'aminoglycoside', 'macrolide', 'magnesium'), weakJunction(facts)),
     action:
       'Change the antibiotic today, or stop the magnesium, unless nothing else will do: it blocks the junction further; watch the breathing.',
-    source: read('mg-consensus-2021'),
+    source: recalled('mg-consensus-2021', 'medicines to avoid'),
   },
   {
     urgency: 'urgent',
