@@ -285,6 +285,16 @@ export const works = {
     'Cryer PE et al. Evaluation and management of adult hypoglycemic disorders: Endocrine Society guideline. J Clin Endocrinol Metab 2009;94:709-28.',
   'hyponatraemia-2014':
     'Spasovski G et al. Clinical practice guideline on diagnosis and treatment of hyponatraemia. Eur J Endocrinol 2014;170:G1-47.',
+  'extrip-lithium-2015':
+    'Decker BS et al. Extracorporeal treatment for lithium poisoning: systematic review and recommendations from the EXTRIP workgroup. Clin J Am Soc Nephrol 2015;10:875-87.',
+  'organophosphate-2004':
+    'Eddleston M et al. Early management after self-poisoning with an organophosphorus or carbamate pesticide. Crit Care 2004;8:R391-7.',
+  'nice-ng12': 'NICE NG12 Suspected cancer: recognition and referral. 2015.',
+  'nice-ng19': 'NICE NG19 Diabetic foot problems: prevention and management. 2015.',
+  'neuroleptic-sensitivity-1992':
+    'McKeith I et al. Neuroleptic sensitivity in patients with senile dementia of Lewy body type. BMJ 1992;305:673-8.',
+  'contraceptives-migraine-2017':
+    'Sacco S et al. Hormonal contraceptives and risk of ischemic stroke in women with migraine: consensus statement of EHF and ESC. J Headache Pain 2017;18:108.',
   'hypercalcaemia-2016':
     'Walsh J et al. Society for Endocrinology emergency guidance: acute hypercalcaemia. Endocr Connect 2016;5:G9-11.',
   'hypocalcaemia-2016':

@@ -23,6 +23,7 @@ import { movementTests } from './movement-tests.ts';
 import { neuropathyTests } from './neuropathy-tests.ts';
 import { rarerCauseTests } from './rarer-cause-tests.ts';
 import { redFlagTests } from './red-flag-tests.ts';
+import { remedyTests } from './remedy-tests.ts';
 import { siteTests } from './site-tests.ts';
 import { storyTests } from './story-tests.ts';
 import { withheldTests } from './withheld-tests.ts';
@@ -30,6 +31,7 @@ import type { WithholdRule, WorkupRule } from './workup-rule.ts';
 
 /** Of rules that press equally the first gives the reason. */
 export const workupRules: readonly WorkupRule[] = [
+  ...remedyTests,
   ...redFlagTests,
   ...neuropathyTests,
   ...siteTests,
@@ -71,7 +73,16 @@ const leadingFrom = 0.4;
 const asGoodAsNamed = 0.7;
 
 /** Tests that can tell something of some people alone, whichever rule asks. */
-const onlyWhere: ReadonlyMap<string, (facts: BedsideFacts) => boolean> = new Map([['pregnancy-test', mayBePregnant]]);
+const onlyWhere: ReadonlyMap<string, (facts: BedsideFacts) => boolean> = new Map([
+  ['pregnancy-test', mayBePregnant],
+  // A forced breath is blown on request, from five or six years on.
+  ['vital-capacity', canBlow],
+  ['respiratory-pressures', canBlow],
+]);
+
+function canBlow({ exam }: BedsideFacts): boolean {
+  return (exam.person.ageYears ?? 18) >= 5;
+}
 
 /** Imaging that the whole spine includes. */
 const partsOfTheSpine = ['mri-cervical-spine', 'mri-lumbar-spine'] as const;
@@ -132,7 +143,9 @@ export function proposeWorkup(
     for (const test of rule.tests) {
       if (isOfLeading) ofTheLeadingCause.add(test);
       const known = best.get(test);
-      if (known === undefined || isMorePressing(rule, known)) best.set(test, rule);
+      const isOfAFlagBefore =
+        known !== undefined && !isMorePressing(known, rule) && isOfEarlierFlag(rule, known, pressing);
+      if (known === undefined || isMorePressing(rule, known) || isOfAFlagBefore) best.set(test, rule);
     }
   }
   imageTheSpineOnce(best, done);
@@ -197,6 +210,15 @@ function leadingCause([first]: readonly RankedCause[], least: number): string | 
 /** Whether a rule asks for tests of this cause. */
 function isOf({ causes }: Pick<WorkupRule, 'causes'>, cause: string | undefined): boolean {
   return cause !== undefined && causes?.includes(cause) === true;
+}
+
+/** Of two rules that press alike that of the flag which is said first gives the reason and the place in the list. */
+function isOfEarlierFlag(rule: WorkupRule, known: WorkupRule, pressing: readonly string[]): boolean {
+  const flagOf = ({ flags }: WorkupRule) => {
+    const place = pressing.findIndex((key) => flags?.includes(key));
+    return place === -1 ? pressing.length : place;
+  };
+  return flagOf(rule) < flagOf(known);
 }
 
 /** Tests of the most pressing red flag first, then those of the named cause, then by place in the tables; rules that are made for one exam come last. */

@@ -1,6 +1,8 @@
 import { commonPractice, fromMemory, read, recalled } from '../kernel/cite.ts';
 import { type BedsideFacts, isSlowlyCervical } from './bedside-facts.ts';
 import { trueFever } from './red-flags/fever.ts';
+import { isOfTheLungApex } from './red-flags/lung-apex.ts';
+import { isOutsideTheCanal } from './red-flags/outside-canal.ts';
 import { dangerousSalt } from './red-flags/systemic-flags.ts';
 import type { WorkupRule } from './workup-rule.ts';
 
@@ -30,16 +32,20 @@ export const redFlagTests: readonly WorkupRule[] = [
   },
   {
     tests: ['mri-whole-spine'],
-    flags: [
-      'suspected-cord-compression',
-      'suspected-metastatic-cord-compression',
-      'suspected-spinal-infection',
-      'suspected-spinal-haematoma',
-    ],
+    flags: ['suspected-cord-compression', 'suspected-metastatic-cord-compression', 'suspected-spinal-infection'],
     tier: 1,
     priority: 'stat',
     because: 'compression of the cord must be seen or excluded first',
     source: read('nice-ng234'),
+  },
+  {
+    tests: ['mri-whole-spine'],
+    flags: ['suspected-spinal-haematoma'],
+    when: (facts) => !isOutsideTheCanal(facts),
+    tier: 1,
+    priority: 'stat',
+    because: 'blood in the canal must be seen or excluded first',
+    source: recalled('nice-ng234', 'imaging'),
   },
   {
     tests: ['mri-whole-spine'],
@@ -116,6 +122,16 @@ export const redFlagTests: readonly WorkupRule[] = [
     source: read('nice-ng127'),
   },
   {
+    tests: ['mri-brain', 'csf-viral-pcr'],
+    flags: ['suspected-encephalitis'],
+    when: ({ beganWithin }) => beganWithin(14) === 'yes',
+    tier: 1,
+    priority: 'stat',
+    because:
+      'the temporal lobes on MRI and the PCR of the fluid tell herpes simplex; aciclovir does not wait for either',
+    source: recalled('adams-victor', 'herpes simplex encephalitis'),
+  },
+  {
     tests: ['ct-head'],
     flags: ['thunderclap-headache', 'raised-intracranial-pressure'],
     tier: 1,
@@ -125,11 +141,20 @@ export const redFlagTests: readonly WorkupRule[] = [
   },
   {
     tests: ['ct-angiography'],
-    flags: ['compressive-third-nerve-palsy', 'painful-horner-syndrome'],
+    flags: ['compressive-third-nerve-palsy'],
     tier: 1,
     priority: 'stat',
     because: 'an aneurysm or dissection must be excluded',
     source: read('third-nerve-cohort-2017'),
+  },
+  {
+    tests: ['ct-angiography'],
+    flags: ['painful-horner-syndrome'],
+    when: (facts) => !isOfTheLungApex(facts),
+    tier: 1,
+    priority: 'stat',
+    because: 'a torn artery of the neck must be seen or excluded',
+    source: recalled('adams-victor', 'dissection of the carotid artery'),
   },
   {
     tests: ['lumbar-puncture'],
@@ -343,9 +368,10 @@ export const redFlagTests: readonly WorkupRule[] = [
   {
     tests: ['blood-cultures', 'echocardiogram'],
     flags: ['suspected-stroke', 'suspected-transient-ischaemic-attack'],
+    // A fever that came over days with the deficit is of an inflamed brain; that of a valve goes before a blow.
     when: (facts) =>
-      trueFever(facts).length > 0 ||
-      facts.told('valve-disease-or-endocarditis', 'recent-bacteraemia', 'injecting-drug-use').length > 1,
+      (trueFever(facts).length > 0 && (facts.exam.onset.pace === 'hyperacute' || ofAValve(facts) > 0)) ||
+      ofAValve(facts) > 1,
     tier: 1,
     priority: 'stat',
     because: 'a stroke with fever comes from an infected valve until the cultures are clear',
@@ -536,6 +562,11 @@ export const redFlagTests: readonly WorkupRule[] = [
     source: recalled('adams-victor', 'neuroblastoma'),
   },
 ];
+
+/** How much is told of a heart or blood that throws infected clots. */
+function ofAValve({ told }: BedsideFacts): number {
+  return told('valve-disease-or-endocarditis', 'recent-bacteraemia', 'injecting-drug-use').length;
+}
 
 /** What hides in the meninges for weeks: fever, headache or a stiff neck that has lasted more than a week, or in somebody without defence. */
 function mayBeSlowGerms(facts: BedsideFacts): boolean {

@@ -1,16 +1,19 @@
-import type { RankedCause } from '../causes/ranked-cause.ts';
+import type { RankedCause, Reason } from '../causes/ranked-cause.ts';
 import type { Exam } from '../exam/exam.ts';
 import { citation } from '../kernel/citation.ts';
 import type { Localisation } from '../localisation/localisation.ts';
 import type { RedFlag, Urgency } from './assessment.ts';
 import { type BedsideFacts, bedsideFacts } from './bedside-facts.ts';
+import { actionHere } from './red-flags/actions-by-case.ts';
 import { brainFlags } from './red-flags/brain-flags.ts';
 import { earAndInfantFlags } from './red-flags/ear-and-infant-flags.ts';
 import { eyeFlags } from './red-flags/eye-flags.ts';
+import { harmfulMedicineFlags } from './red-flags/harmful-medicines.ts';
 import { headFlags } from './red-flags/head-flags.ts';
 import { likelihoodOfFlags, raisedByCauses } from './red-flags/likely-emergencies.ts';
 import { muscleAndNerveFlags } from './red-flags/muscle-and-nerve-flags.ts';
 import { neuromuscularFlags } from './red-flags/neuromuscular-flags.ts';
+import { isQuietHere } from './red-flags/quiet-here.ts';
 import { shownBy } from './red-flags/results-that-raise.ts';
 import { present, type RedFlagRule, type Verdict } from './red-flags/rule.ts';
 import { spinalFlags } from './red-flags/spinal-flags.ts';
@@ -27,10 +30,15 @@ export const redFlagRules: readonly RedFlagRule[] = [
   ...muscleAndNerveFlags,
   ...systemicFlags,
   ...earAndInfantFlags,
+  ...harmfulMedicineFlags,
 ];
 
 /** Flags that say nothing more once the other is raised: what threatens has come. */
-const partOf: ReadonlyMap<string, string> = new Map([['threatened-cauda-equina', 'suspected-cauda-equina-syndrome']]);
+const partOf: ReadonlyMap<string, string> = new Map([
+  ['threatened-cauda-equina', 'suspected-cauda-equina-syndrome'],
+  ['slow-weakness-with-breathlessness', 'threatened-myasthenic-crisis'],
+  ['slow-weakness-with-swallowing-trouble', 'threatened-myasthenic-crisis'],
+]);
 
 /** What kills or maims within minutes is said first among flags that are as urgent. */
 const lifeFirst: ReadonlySet<string> = new Set([
@@ -40,6 +48,10 @@ const lifeFirst: ReadonlySet<string> = new Set([
   'neuromuscular-respiratory-failure',
   'high-cord-lesion-with-breathing-at-risk',
 ]);
+
+const poisoning = 'suspected-poisoning';
+/** Days within which a poison kills before it is found; metals take longer. Judged. */
+const poisonOfDays = 14;
 
 /** From this probability of the causes behind it a flag comes before others of its urgency, so that its action is said first. Judged. */
 const leadsFrom = 0.5;
@@ -68,15 +80,16 @@ export function assessRedFlags(
     const reasons = usual?.state === 'present' ? undefined : likely.get(rule.key);
     const verdict = reasons === undefined ? usual : present(reasons);
     if (verdict === null) return [];
+    const { action, source } = (verdict.state === 'present' ? actionHere(rule.key, facts) : undefined) ?? rule;
     return [
       {
         key: rule.key,
         label: rule.label,
         state: verdict.state,
         urgency: verdict.urgency ?? rule.urgency,
-        because: verdict.because,
-        action: rule.action,
-        source: citation(rule.source),
+        because: distinct(verdict.because),
+        action,
+        source: citation(source),
       },
     ];
   });
@@ -87,7 +100,13 @@ export function assessRedFlags(
     const likelihood = likelihoods.get(key) ?? 0;
     return state === 'present' && likelihood >= leadsFrom ? likelihood : 0;
   };
-  const isOfMinutes = ({ key, state }: RedFlag): boolean => state === 'present' && lifeFirst.has(key);
+  // A poison that was measured, or is as good as known and of days, kills while others are looked for.
+  const isKnownPoison = (key: string): boolean =>
+    key === poisoning &&
+    (shownBy(key, facts).length > 0 ||
+      (facts.beganWithin(poisonOfDays) === 'yes' && (likelihoods.get(key) ?? 0) >= leadsFrom));
+  const isOfMinutes = ({ key, state }: RedFlag): boolean =>
+    state === 'present' && (lifeFirst.has(key) || isKnownPoison(key));
   return own.toSorted(
     (a, b) =>
       stateOrder[a.state] - stateOrder[b.state] ||
@@ -97,8 +116,14 @@ export function assessRedFlags(
   );
 }
 
+/** A finding or statement that several clauses of a rule name is one reason. */
+const distinct = (reasons: readonly Reason[]): readonly Reason[] => [
+  ...new Map(reasons.map((reason) => [`${reason.pointer} ${reason.text}`, reason])).values(),
+];
+
 /** What the rule finds in the usual record; where that does not raise the flag, a result or a story may that guidance acts on. */
 function verdictOf(rule: RedFlagRule, facts: BedsideFacts): Verdict | null {
+  if (isQuietHere(rule.key, facts)) return null;
   const usual = rule.check(facts);
   if (usual?.state === 'present') return usual;
   const further = [...shownBy(rule.key, facts), ...toldBy(rule.key, facts)];

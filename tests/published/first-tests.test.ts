@@ -235,6 +235,7 @@ describe('red flags and their first tests', () => {
   const withoutTest: ReadonlySet<string> = new Set([
     'acute-facial-palsy', // Baugh 2013: no routine tests
     'complete-nerve-injury', // the surgeon's opinion
+    'harmful-medicine', // it is stopped or changed
     'suspected-tetanus', // the diagnosis is clinical
   ]);
 

@@ -14,6 +14,7 @@ import { infantAndPoisonStories } from './red-flag-stories/infant-and-poison-sto
 import { legsChildAndEyeStories } from './red-flag-stories/legs-child-and-eye-stories.ts';
 import { nerveStories } from './red-flag-stories/nerve-stories.ts';
 import { operatedAndUntriedStories } from './red-flag-stories/operated-and-untried-stories.ts';
+import { remedyStories } from './red-flag-stories/remedy-stories.ts';
 import { resultsStories } from './red-flag-stories/results-stories.ts';
 import { secondDangerStories } from './red-flag-stories/second-danger-stories.ts';
 import { sleepAndBothHalvesStories } from './red-flag-stories/sleep-and-both-halves-stories.ts';
@@ -47,6 +48,7 @@ const stories = [
   ...spineStories,
   ...strokeAndMassStories,
   ...systemicStories,
+  ...remedyStories,
   ...toldInFewWordsStories,
   ...undatedAndOneSidedStories,
   ...voiceStepsAndCalciumStories,

@@ -47,6 +47,14 @@ describe('emergencies raised by the causes behind them', () => {
     expect(raisedIn({ onset: { durationDays: 6 } }, [cause('spinal-epidural-abscess', 0.1)])).toEqual([]);
   });
 
+  it('one shoulder blade that stands off is one nerve, whatever infection went before', () => {
+    const told = { onset: { durationDays: 18 }, symptoms: [{ key: 'preceding-infection', present: true }] };
+    const wing = (side: string) => ({ inspection: [{ sign: 'scapular-winging', side, present: true }] });
+    const roots = [cause('guillain-barre-syndrome', 0.3)];
+    expect(raisedIn(told, roots, wing('left'))).not.toContain('acute-ascending-weakness');
+    expect(raisedIn(told, roots, wing('both'))).toContain('acute-ascending-weakness');
+  });
+
   it('inflamed roots take more than the eyes, and sugar takes one nerve and the feet', () => {
     const roots = [cause('miller-fisher-syndrome', 0.5)];
     const week = { onset: { pace: 'acute', durationDays: 7 } };

@@ -264,3 +264,38 @@ describe('proposed investigations', () => {
     expect(ranks).toEqual([...ranks].sort((a, b) => a - b));
   });
 });
+
+describe('a puncture and what forbids it', () => {
+  const measuredAs = (key: string, value: number, code: string) => ({
+    key,
+    valueQuantity: { value, unit: code, code, system: 'http://unitsofmeasure.org' },
+  });
+  const where = localised(site('diffuse-encephalopathy', 'encephalopathy'));
+  const testsWith = (results: readonly object[], seizure = false) => {
+    const exam = bedsideExam({
+      history: {
+        onset: { pace: 'acute', durationDays: 3 },
+        symptoms: [
+          { key: 'fever', present: true },
+          { key: 'behaviour-change', present: true },
+          ...(seizure ? [{ key: 'seizure', present: true }] : []),
+        ],
+      },
+      findings: { higherFunction: [{ sign: 'confusion', present: true }] },
+      results,
+    });
+    const flags = assessRedFlags(exam, where);
+    return proposeWorkup(exam, where, [], flags).workup.map(({ key }) => key);
+  };
+
+  it('is blood that does not clot: few platelets or a high INR, and not a count that is nearly normal', () => {
+    expect(testsWith([])).toContain('lumbar-puncture');
+    expect(testsWith([measuredAs('platelets', 120, '10*9/L')])).toContain('lumbar-puncture');
+    expect(testsWith([measuredAs('platelets', 30, '10*9/L')])).not.toContain('lumbar-puncture');
+    expect(testsWith([measuredAs('inr', 2.4, '{INR}')])).not.toContain('lumbar-puncture');
+  });
+
+  it('comes after an image where there was a fit', () => {
+    expect(testsWith([], true)).toContain('ct-head');
+  });
+});

@@ -340,3 +340,69 @@ describe('every present flag', () => {
     }
   });
 });
+
+// A remedy of its own is said in place of the usual action, and a known poison comes first.
+describe('what is said of a danger that has its own remedy', () => {
+  const result = (key: string, value: number, unit: string) => ({
+    key,
+    valueQuantity: { value, unit, code: unit, system: 'http://unitsofmeasure.org' },
+  });
+  const flagsOf = (parts: Record<string, unknown>, where = anywhere) => assessRedFlags(bedsideExam(parts), where);
+  const actionOf = (key: string, parts: Record<string, unknown>) =>
+    flagsOf(parts).find((flag) => flag.key === key)?.action ?? '';
+  const confused = { higherFunction: [{ sign: 'confusion', present: true }] };
+
+  it('a toxic level of lithium is said first, with dialysis and the level after six hours', () => {
+    const parts = {
+      history: { onset: { pace: 'subacute', durationDays: 6 }, medications: [{ key: 'lithium', present: true }] },
+      findings: { higherFunction: [{ sign: 'drowsiness', present: true }] },
+      results: [result('lithium-level', 2.6, 'mmol/L')],
+    };
+    expect(flagsOf(parts)[0]?.key).toBe('suspected-poisoning');
+    expect(actionOf('suspected-poisoning', parts)).toMatch(/dialysis.*6 hours/);
+  });
+
+  it('an organophosphate is met with atropine, and a metal of months with the usual action', () => {
+    const poisoned = (key: string, onset: object) => ({
+      history: { onset, exposures: [{ key, present: true }], symptoms: [{ key: 'vomiting', present: true }] },
+    });
+    const hours = { pace: 'hyperacute', durationDays: 0.2 };
+    expect(actionOf('suspected-poisoning', poisoned('organophosphate', hours))).toContain('atropine');
+    expect(actionOf('suspected-poisoning', poisoned('thallium', { durationDays: 10 }))).toContain('poisons service');
+    expect(actionOf('suspected-poisoning', poisoned('thallium', { durationDays: 10 }))).not.toContain('atropine');
+  });
+
+  it('a low sodium under a fit is met with hypertonic saline, and one under a clear mind slowly', () => {
+    const low = [result('sodium', 118, 'mmol/L')];
+    const fit = { history: { symptoms: [{ key: 'ongoing-seizure', present: true }] }, results: low };
+    expect(actionOf('dangerous-sodium-or-calcium', fit)).toContain('150 mL');
+    expect(actionOf('dangerous-sodium-or-calcium', { results: low })).toMatch(/^Monitored correction/);
+  });
+
+  it('a short magnesium goes with the thiamine', () => {
+    const eyes = { cranialNerves: [{ sign: 'ophthalmoplegia', side: 'both', present: true }], ...confused };
+    const parts = (value: number) => ({
+      history: { onset: { pace: 'acute', durationDays: 4 }, exposures: [{ key: 'alcohol-excess', present: true }] },
+      findings: eyes,
+      results: [result('magnesium', value, 'mmol/L')],
+    });
+    expect(actionOf('suspected-wernicke-encephalopathy', parts(0.5))).toContain('magnesium');
+    expect(actionOf('suspected-wernicke-encephalopathy', parts(0.9))).not.toContain('magnesium');
+  });
+
+  it('a Horner syndrome over a failing hand for months is the apex of the lung, a fresh one the artery', () => {
+    const parts = (onset: object) => ({
+      history: { onset, symptoms: [{ key: 'arm-pain', side: 'left', present: true }] },
+      findings: {
+        cranialNerves: [{ sign: 'horner-syndrome', side: 'left', present: true }],
+        power: [{ movement: 'finger-abduction', side: 'left', grade: '4' }],
+      },
+    });
+    const old = parts({ pace: 'chronic', durationDays: 80 });
+    expect(flagsOf(old).find(({ key }) => key === 'painful-horner-syndrome')?.urgency).toBe('urgent');
+    expect(actionOf('painful-horner-syndrome', old)).toContain('lung');
+    const fresh = parts({ pace: 'acute', durationDays: 3 });
+    expect(flagsOf(fresh).find(({ key }) => key === 'painful-horner-syndrome')?.urgency).toBe('immediate');
+    expect(actionOf('painful-horner-syndrome', fresh)).toContain('angiography');
+  });
+});

@@ -172,7 +172,12 @@ export function isNerveOverDiabeticFeet(facts: BedsideFacts): boolean {
 }
 
 /** One limb alone that is weak, below a sound head. */
-export function isOneLimbAlone({ weakLimbs, reducedReflexes, cranialNerveSigns }: BedsideFacts): boolean {
+export function isOneLimbAlone(facts: BedsideFacts): boolean {
+  const { weakLimbs, reducedReflexes, cranialNerveSigns, abnormalFindings, query } = facts;
+  // A shoulder blade that stands off on one side, and nothing found of the other, is one nerve.
+  const wing = query.abnormalWhere(({ item }) => item.key === 'scapular-winging');
+  if (onOneSide(wing).length > 0 && onOneSide(abnormalFindings).length > 0 && cranialNerveSigns.length === 0)
+    return true;
   const limbs = limbsOf([...weakLimbs, ...reducedReflexes]);
   return weakLimbs.length > 0 && limbs.size === 1 && cranialNerveSigns.length === 0;
 }

@@ -8,6 +8,7 @@ import type { BedsideFacts } from '../bedside-facts.ts';
 import { headache } from './brain-flags.ts';
 import { reducedConsciousness } from './consciousness.ts';
 import { isOnBothSides } from './cord.ts';
+import { isOfTheLungApex } from './lung-apex.ts';
 import { absent, notAssessable, present, type RedFlagRule, type Verdict } from './rule.ts';
 import { each } from './story.ts';
 import { isKnownAura } from './sudden-deficit.ts';
@@ -21,6 +22,29 @@ function isSightDrowning(facts: BedsideFacts): boolean {
   const discs = facts.query.abnormal(['cranial-nerves/optic-disc-swelling']);
   return isOnBothSides(discs) && facts.exam.course === 'progressive' && facts.beganWithin(drowningWithinDays) === 'yes';
 }
+
+/**
+ * A disc that is pale on the only side where an eye sees less or its pupil gives way, in somebody who has had an optic neuritis or
+ * complains of other things than the sight: a disc takes weeks to grow pale, and what has just begun is the rest.
+ */
+export function isLossOfOld(facts: BedsideFacts): boolean {
+  const { query, told, abnormalFindings } = facts;
+  const pale = new Set(query.abnormal(['cranial-nerves/optic-disc-pallor']).map(({ side }) => side));
+  const fresh = told('visual-loss', 'transient-visual-loss', 'eye-pain', 'flashes-and-floaters');
+  const ofSight = query.abnormalWhere(({ item }) => ofAnOldOpticNerve.has(item.key));
+  const other = abnormalFindings.filter(({ item }) => !ofAnOldOpticNerve.has(item.key));
+  const isElsewhere =
+    told('optic-neuritis', 'diplopia').length > 0 || other.some(({ item }) => item.section !== 'cranialNerves');
+  return pale.size > 0 && fresh.length === 0 && isElsewhere && ofSight.every(({ side }) => pale.has(side));
+}
+
+const ofAnOldOpticNerve: ReadonlySet<string> = new Set([
+  'optic-disc-pallor',
+  'relative-afferent-pupillary-defect',
+  'reduced-colour-vision',
+  'reduced-visual-acuity',
+  'central-scotoma',
+]);
 
 /** Flags of sight, of the pupil and of the third nerve. */
 export const eyeFlags: readonly RedFlagRule[] = [
@@ -68,6 +92,7 @@ export const eyeFlags: readonly RedFlagRule[] = [
         (facts.exam.course === 'progressive' && facts.beganWithin(28) === 'yes') ||
         isSightDrowning(facts) ||
         isEyeOfAnOldArtery(facts);
+      if (closed.length === 0 && isLossOfOld(facts)) return null;
       return loss.length + closed.length > 0 && pace !== 'chronic' && isRecent ? present([...loss, ...closed]) : null;
     },
   },
@@ -108,7 +133,7 @@ export const eyeFlags: readonly RedFlagRule[] = [
   },
   {
     key: 'painful-horner-syndrome',
-    label: 'New Horner syndrome with pain, carotid dissection',
+    label: 'New Horner syndrome with pain: artery of the neck or apex of the lung',
     urgency: 'immediate',
     action: 'CT or MR angiography of the neck now.',
     source: recalled('adams-victor', 'dissection of the carotid artery'),
@@ -130,7 +155,7 @@ export const eyeFlags: readonly RedFlagRule[] = [
       return horner.length > 0 &&
         pain.length > 0 &&
         (facts.exam.onset.pace !== 'chronic' || facts.beganWithin(183) === 'yes')
-        ? present([...findingReasons(horner), ...pain])
+        ? present([...findingReasons(horner), ...pain], isOfTheLungApex(facts) ? 'urgent' : undefined)
         : null;
     },
   },

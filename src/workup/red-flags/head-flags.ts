@@ -12,6 +12,7 @@ import { faceSigns } from './face-signs.ts';
 import { feverReasons, trueFever } from './fever.ts';
 import { isOneDistalNerve, isPressedNerve } from './few-muscles.ts';
 import { checkHeadInjury, focalBrainSigns } from './head-injury.ts';
+import { hasToxicLithium } from './measured-poison.ts';
 import { beganAsNewborn, isNewborn, notAssessable, orTold, present, type RedFlagRule } from './rule.ts';
 import { each } from './story.ts';
 import { brainSigns, oneSidedWeakness, suddenFocalSigns } from './sudden-deficit.ts';
@@ -281,7 +282,7 @@ export const headFlags: readonly RedFlagRule[] = [
   },
   {
     key: 'drug-induced-hyperthermia-with-rigidity',
-    label: 'Fever with rigidity or clonus on a medicine that can cause it',
+    label: 'Suspected malignant syndrome or serotonin syndrome on a medicine that can cause it',
     urgency: 'immediate',
     action: 'Stop the medicine; creatine kinase, fluids, cooling; intensive care advice.',
     source: recalled('adams-victor', 'neuroleptic malignant syndrome and serotonin syndrome'),
@@ -323,7 +324,12 @@ export const headFlags: readonly RedFlagRule[] = [
           1,
         ),
       ];
-      const isSerotonin = facts.told('serotonergic-medicine').length > 0 && trembling.length > 0 && jerks.length >= 2;
+      // Lithium makes hands shake and jerks brisk by itself where its level is toxic.
+      const isSerotonin =
+        facts.told('serotonergic-medicine').length > 0 &&
+        trembling.length > 0 &&
+        jerks.length >= 2 &&
+        !(hasToxicLithium(facts) && fever.length === 0);
       const other =
         causing.length > 0
           ? [

@@ -23,6 +23,7 @@ import {
   weakOrInfected,
 } from './beside-likely-causes.ts';
 import { areFeetPressed, spinalPain } from './cord.ts';
+import { isLossOfOld } from './eye-flags.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { isOfPressedNerves } from './few-muscles.ts';
 import { isOfTheGirdles } from './girdles.ts';
@@ -273,7 +274,8 @@ export const likelyEmergencies: readonly LikelyEmergency[] = [
     withinDays: 30,
     // A disc takes weeks to grow pale: what goes with it, and is not known to be recent, is old.
     beside: (facts) =>
-      facts.query.hasAbnormal('cranial-nerves/optic-disc-pallor') && facts.beganWithin(30) !== 'yes'
+      isLossOfOld(facts) ||
+      (facts.query.hasAbnormal('cranial-nerves/optic-disc-pallor') && facts.beganWithin(30) !== 'yes')
         ? []
         : [
             ...findingReasons(facts.cranialNerveSigns, 1),
@@ -454,7 +456,10 @@ export function raisedByCauses(
 
 /** What the causes behind each flag come to together, by the flag's key: of flags that press alike the likeliest is said first. */
 export function likelihoodOfFlags(causes: readonly RankedCause[]): ReadonlyMap<string, number> {
-  return new Map(likelyEmergencies.map(({ flag, causes: keys }) => [flag, sumOf(causesBehind(keys, causes))]));
+  const likeliest = new Map<string, number>();
+  for (const { flag, causes: keys } of likelyEmergencies)
+    likeliest.set(flag, Math.max(likeliest.get(flag) ?? 0, sumOf(causesBehind(keys, causes))));
+  return likeliest;
 }
 
 const causesBehind = (keys: readonly string[], causes: readonly RankedCause[]): readonly RankedCause[] =>

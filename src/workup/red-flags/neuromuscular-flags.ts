@@ -7,6 +7,7 @@ import type { BedsideFacts } from '../bedside-facts.ts';
 import { acuteSymmetricalWeakness, breathingSigns, bulbarReasons, checkBreathing } from './breathing.ts';
 import { areFeetPressed, isOnBothSides } from './cord.ts';
 import { isOfOneNerveOrRoot, isOfPairedNerves, isOfPressedNerves, limbsOf } from './few-muscles.ts';
+import { isCholinergic, isOfTheJunction } from './junction.ts';
 import { notAssessable, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
 import { oneSidedWeakness, onOneSide, suddenFocalSigns, weakHalf } from './sudden-deficit.ts';
 import { isAtLeast, isUnder, written } from './thresholds.ts';
@@ -22,6 +23,7 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
     action: 'Admit; measure vital capacity now and repeat it; ECG and blood pressure monitoring.',
     source: read('ean-pns-gbs-2023'),
     check: (facts) => {
+      if (isOfTheJunction(facts) || isCholinergic(facts)) return null;
       const because = [...acuteSymmetricalWeakness(facts), ...areflexicCranialPalsy(facts)];
       // Inflamed roots do not come and go through the day; weakness that does, with jerks kept, has flags of its own.
       const comesAndGoes = facts.exam.course === 'fluctuating' && facts.reducedReflexes.length === 0;
@@ -214,6 +216,7 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
         'autonomic/fixed-heart-rate',
       ]);
       const storm = [...findingReasons(signs), ...measuredInstability(facts)];
+      if (isOfTheJunction(facts) || isCholinergic(facts)) return null;
       return storm.length > 0 && acuteSymmetricalWeakness(facts).length > 0 ? present(storm) : null;
     },
   },
@@ -358,6 +361,7 @@ const signsOfYears = [
  * is still sarcoid, Borrelia, HIV or growth in the meninges where nothing else is weak and no muscle or junction speaks.
  */
 function checkBothFaces(facts: BedsideFacts): Verdict | null {
+  if (isOfTheJunction(facts)) return null;
   const faces = facts.query.abnormal([
     'cranial-nerves/facial-weakness',
     'cranial-nerves/upper-facial-weakness',

@@ -1,5 +1,5 @@
 import type { BedsideFacts } from '../bedside-facts.ts';
-import { centralSigns, oneSidedWeakness, onOneSide } from './sudden-deficit.ts';
+import { centralSigns, isPoisonedEvenly, oneSidedWeakness, onOneSide } from './sudden-deficit.ts';
 
 /** What a mass brings beside the deficit, or who is known to grow them. */
 const ofAMass = [
@@ -16,6 +16,7 @@ const poisonsOfTheCerebellum = ['phenytoin', 'carbamazepine', 'lithium', 'metron
  * place and shows there first.
  */
 export function isOfBothHalves(facts: BedsideFacts): boolean {
+  if (isPoisonedEvenly(facts)) return true;
   if (facts.told(...ofAMass).length > 0 || isOfOneSide(facts)) return false;
   if (facts.query.hasAbnormal('cranial-nerves/optic-disc-swelling')) return false;
   return isPoisonedCerebellum(facts) || isOldAtaxia(facts) || isFailingWithJerks(facts);

@@ -24,6 +24,7 @@ import {
 import { checkDysreflexia } from './dysreflexia.ts';
 import { feverReasons, trueFever } from './fever.ts';
 import { isOfTheGirdles } from './girdles.ts';
+import { isOutsideTheCanal } from './outside-canal.ts';
 import { absent, notAssessable, orTold, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
 import { each, none } from './story.ts';
 import { onOneSide } from './sudden-deficit.ts';
@@ -508,6 +509,7 @@ function isOldWeakness(facts: BedsideFacts): boolean {
 }
 
 function checkCaudaEquina(facts: BedsideFacts): Verdict | null {
+  if (isPlainlyTheCord(facts)) return null;
   const pain = facts.told(...spinalPain, ...legPain);
   const legSigns = [...facts.weak('lower-limbs'), ...facts.legSensoryLoss];
   const isSyndrome = facts.saddleLoss.length > 0 && facts.sphincterFailure.length > 0;
@@ -558,7 +560,8 @@ function checkCaudaEquina(facts: BedsideFacts): Verdict | null {
       : notAssessable([...because, unknownOnset]);
   }
   const isRootPain = pain.length > 0 && legSigns.length > 0 && !isMoreThanLumbarRoots(facts);
-  const relevant = recent !== 'no' && !isPlainlyAbove(facts) && (facts.bothLegsWeak || isRootPain);
+  const isElsewhere = isPlainlyAbove(facts) || isOutsideTheCanal(facts);
+  const relevant = recent !== 'no' && !isElsewhere && (facts.bothLegsWeak || isRootPain);
   if (!relevant) return null;
   const gaps: Reason[] = [];
   if (facts.saddleChecks.length === 0) gaps.push(missing('saddle sensation was not examined, and it matters'));
@@ -566,4 +569,10 @@ function checkCaudaEquina(facts: BedsideFacts): Verdict | null {
     gaps.push(missing('bladder function was not examined or asked for, and it matters'));
   if (gaps.length > 0) return notAssessable([...gaps, ...suspicion.slice(0, 3)]);
   return absent([...facts.saddleChecks, ...facts.bladderChecks]);
+}
+
+/** A level on the trunk and the tracts of both legs, with a saddle that nobody calls numb: the bladder fails with the cord, which has its own flags. */
+function isPlainlyTheCord(facts: BedsideFacts): boolean {
+  const isLevel = facts.trunkSensoryLoss.length > 0 && isOnBothSides(facts.upperMotorSignsInLegs);
+  return isLevel && facts.saddleLoss.length === 0 && facts.kindProbability('cord') >= 0.9;
 }

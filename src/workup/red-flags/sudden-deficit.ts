@@ -7,6 +7,7 @@ import type { BedsideFacts } from '../bedside-facts.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { feverReasons } from './fever.ts';
 import { notOfLooseStones } from './loose-stones.ts';
+import { hasToxicLithium } from './measured-poison.ts';
 import { isToldOfOneSide } from './told-sides.ts';
 
 /** Signs that place a sudden deficit in the brain by themselves. */
@@ -132,7 +133,7 @@ function isVascular(facts: BedsideFacts): boolean {
  */
 export function suddenFocalSigns(facts: BedsideFacts): readonly Reason[] {
   if (!isSudden(facts) || isOneJointInjured(facts) || isOneLimbHurt(facts) || isWastedLimb(facts)) return [];
-  if (isHipOfABirth(facts) || isSwayingChild(facts)) return [];
+  if (isHipOfABirth(facts) || isSwayingChild(facts) || isPoisonedEvenly(facts)) return [];
   const brain = [...suddenSignsOfBrain(facts), ...oneSidedFlap(facts)];
   const halfBody = bodySides.flatMap((side) => {
     const arm = facts.weak('upper-limbs', side);
@@ -291,6 +292,19 @@ const ofACerebellum: ReadonlySet<string> = new Set([
   'dysarthria',
   'intention-tremor',
 ]);
+
+/** Both halves that sway, shake and beat alike under a level that poisons the cerebellum: a stroke takes one half, or strikes at once. */
+export function isPoisonedEvenly(facts: BedsideFacts): boolean {
+  if (!hasToxicLithium(facts) || facts.exam.onset.pace === 'hyperacute') return false;
+  const sides = (['left', 'right'] as const).map(
+    (side) =>
+      new Set(
+        facts.abnormalFindings.filter((one) => one.side === side).map(({ item }) => `${item.section}/${item.key}`),
+      ),
+  );
+  const [left, right] = sides as [Set<string>, Set<string>];
+  return [...left].every((id) => right.has(id)) && left.size === right.size && oneSidedTract(facts).length === 0;
+}
 
 /** One limb alone that is weak and has grown thin, below a sound head: muscle takes weeks to waste, whatever brought it to notice. */
 function isWastedLimb(facts: BedsideFacts): boolean {

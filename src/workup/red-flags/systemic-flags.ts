@@ -7,7 +7,7 @@ import { isOnBothSides } from './cord.ts';
 import { feverReasons } from './fever.ts';
 import { isNewborn, orTold, present, type RedFlagRule } from './rule.ts';
 import { each, none } from './story.ts';
-import { isOver, isUnder, written } from './thresholds.ts';
+import { isAtLeast, isOver, isUnder, written } from './thresholds.ts';
 
 /**
  * Limits in mmol/L beyond which brain and nerves suffer. Profound hyponatraemia is under 125 (Spasovski 2014); symptoms come
@@ -61,7 +61,8 @@ export const systemicFlags: readonly RedFlagRule[] = [
     key: 'dangerous-sodium-or-calcium',
     label: 'Sodium or calcium at which the brain or the nerves suffer',
     urgency: 'immediate',
-    action: 'Monitored correction now; sodium is raised slowly, lest the pons be harmed; ECG for calcium.',
+    action:
+      'Monitored correction now; sodium is raised slowly, lest the pons be harmed, unless a fit or coma asks for hypertonic saline; ECG for calcium.',
     source: recalled('adams-victor', 'acquired metabolic disorders'),
     check: (facts) => {
       const salts = (['sodium', 'calcium', 'ionised-calcium'] as const).flatMap((salt) => dangerousSalt(facts, salt));
@@ -72,7 +73,8 @@ export const systemicFlags: readonly RedFlagRule[] = [
     key: 'suspected-poisoning',
     label: 'Suspected poisoning of brain, nerve or muscle',
     urgency: 'immediate',
-    action: 'Airway, breathing, circulation; call the poisons service; end the exposure; the antidote early.',
+    action:
+      'Airway, breathing, circulation; call the poisons service; end the exposure; an antidote, where there is one, early.',
     source: recalled('adams-victor', 'disorders of the nervous system due to drugs and toxins'),
     check: (facts) => {
       const poison = facts.told(
@@ -119,6 +121,19 @@ export const systemicFlags: readonly RedFlagRule[] = [
     action: 'Feel the pulses; vascular surgeon and heparin now; a limb that is numb and weak has hours.',
     source: fromMemory,
     check: (facts) => orTold(null, ischaemicLimb(facts)),
+  },
+  {
+    key: 'diabetic-foot-ulcer',
+    label: 'Ulcer of a foot with diabetes',
+    urgency: 'urgent',
+    action:
+      'Foot team within one working day; hospital at once with fever, spreading infection, gangrene or a pulseless foot; take the weight off it.',
+    source: recalled('nice-ng19', 'referral: active problem within one working day'),
+    check: (facts) => {
+      const diabetes = [...facts.told('diabetes-mellitus'), ...measuredDiabetes(facts)];
+      const ulcer = findingReasons(facts.query.abnormal(['inspection/foot-ulcer']), 2);
+      return ulcer.length > 0 && diabetes.length > 0 ? present([...ulcer, ...diabetes]) : null;
+    },
   },
   {
     key: 'potassium-paralysis',
@@ -183,6 +198,14 @@ export const systemicFlags: readonly RedFlagRule[] = [
     },
   },
 ];
+
+/** HbA1c from 6.5 % is diabetes. Source: ada-standards, recalled. */
+function measuredDiabetes({ query }: BedsideFacts): readonly Reason[] {
+  const measured = query.quantity('hba1c', '%');
+  return measured !== undefined && isAtLeast(measured, 6.5)
+    ? [{ pointer: measured.pointer, text: `HbA1c ${written(measured)} %` }]
+    : none;
+}
 
 /** Hands that cramp over nerves that answer a tap or a cuff, or one of these with tingling or a fit: the calcium is low until measured. */
 function tetany(facts: BedsideFacts): readonly Reason[] {
