@@ -40,6 +40,16 @@ function isReached(measured: Measurement | undefined, limit: number): boolean {
 const hasNoTicks = ({ query, told }: BedsideFacts): boolean =>
   told('tick-bite', 'lyme-disease').length === 0 && !query.hasAbnormal('inspection/erythema-migrans');
 
+/** What needs a needle in the back. */
+const ofThePuncture = [
+  'lumbar-puncture',
+  'csf-opening-pressure',
+  'csf-viral-pcr',
+  'csf-cytology',
+  'csf-oligoclonal-bands',
+  'csf-tap-test',
+] as const;
+
 /** Where published guidance says that a test is not needed. A red flag that asks for the test outranks every row. */
 export const withheldTests: readonly WithholdRule[] = [
   {
@@ -312,14 +322,7 @@ export const withheldTests: readonly WithholdRule[] = [
   {
     key: 'no-lumbar-puncture-while-blood-does-not-clot',
     label: 'Lumbar puncture before the clotting is mended',
-    tests: [
-      'lumbar-puncture',
-      'csf-opening-pressure',
-      'csf-viral-pcr',
-      'csf-cytology',
-      'csf-oligoclonal-bands',
-      'csf-tap-test',
-    ],
+    tests: ofThePuncture,
     when: ({ query }) => {
       const platelets = query.quantity('platelets', '10*9/L');
       const ratio = query.quantity('inr', '{INR}');
@@ -336,14 +339,7 @@ export const withheldTests: readonly WithholdRule[] = [
   {
     key: 'no-lumbar-puncture-below-a-mass',
     label: 'Lumbar puncture',
-    tests: [
-      'lumbar-puncture',
-      'csf-opening-pressure',
-      'csf-viral-pcr',
-      'csf-cytology',
-      'csf-oligoclonal-bands',
-      'csf-tap-test',
-    ],
+    tests: ofThePuncture,
     when: ({ query }) =>
       ['mri-brain', 'ct-head'].some((key) => massResults.has(query.result(key)?.value ?? '')) ||
       query.hasAbnormal('higher-function/coma'),

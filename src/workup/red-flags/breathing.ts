@@ -215,8 +215,10 @@ export function checkBreathing(facts: BedsideFacts): Verdict | null {
   // Limbs weak on both sides and a breath seen to fail within days need no further name.
   if (isAcute && signs.length > 0 && facts.upperMotorSigns.length === 0 && (facts.bothLegsWeak || facts.bothArmsWeak))
     return present([...signs, ...findingReasons(facts.weakLimbs, 3)]);
-  // Weakness and a short breath of days, told before anybody has tried the limbs.
+  // Weakness and a short breath of days, told before anybody has tried the limbs: a breath that is seen to fail decides it.
   const isTried = facts.exam.findings.some(({ item, value }) => item.section === 'power' && value !== null);
+  const isUntried = told.length > 0 && !isTried && !isOfLungOrHeart && feverReasons(facts).length === 0;
+  if (isAcute && facts.isProgressive && signs.length > 0 && isUntried) return present([...signs, ...told]);
   if (isAcute && breathless.length > 0 && told.length > 0 && !isTried && !isOfLungOrHeart)
     return notAssessable([missing('vital capacity was not measured, and it matters'), ...breathless, ...told]);
   const weakSwallow = bulbar.length > 0 && facts.kindProbability('junction') >= 0.3;

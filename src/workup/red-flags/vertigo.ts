@@ -91,7 +91,8 @@ export function checkVertigo(facts: BedsideFacts): Verdict | null {
     ({ item, value }) =>
       item.key === 'ataxic' || (item.probe.kind === 'cerebellar' && value !== 'impaired-by-weakness'),
   );
-  const isOfTheEar = impulse.some(({ abnormal }) => abnormal) || isKnown;
+  // The impulse tells of the ear in an eye that beats: without nystagmus it was not tested in the attack that it is meant for.
+  const isOfTheEar = (impulse.some(({ abnormal }) => abnormal) && nystagmus.length > 0) || isKnown;
   if (balance.length > 0 && !isOfTheEar && facts.maybeProgressing) {
     const risk = [...agedFrom(60, facts), ...badArteries(facts)];
     if (risk.length > 0) return present([...vertigo, ...findingReasons(balance, 2), ...risk.slice(0, 2)]);

@@ -143,7 +143,7 @@ export const operatedAndUntriedStories: readonly Story[] = [
   },
   {
     flag: 'central-vestibular-syndrome',
-    by: 'Edlow 2018: an old person who sways, unless the head impulse shows the ear',
+    by: 'Edlow 2018: an old person who sways, unless in an eye that beats the head impulse shows the ear',
     raised: {
       person: { ageYears: 70 },
       history: { onset: days, symptoms: has('vertigo') },
@@ -152,7 +152,10 @@ export const operatedAndUntriedStories: readonly Story[] = [
     not: {
       person: { ageYears: 70 },
       history: { onset: days, symptoms: has('vertigo') },
-      findings: { gait: signs('ataxic'), cranialNerves: on('left', 'abnormal-head-impulse') },
+      findings: {
+        gait: signs('ataxic'),
+        cranialNerves: [...on('left', 'abnormal-head-impulse'), ...on('right', 'nystagmus')],
+      },
     },
   },
   {

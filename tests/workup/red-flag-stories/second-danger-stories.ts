@@ -115,4 +115,42 @@ export const secondDangerStories: readonly Story[] = [
     not: { history: { onset: months, symptoms: has('dysphagia') }, findings: { power: girdles } },
     at: site('proximal-myopathy', 'muscle'),
   },
+  {
+    flag: 'central-vestibular-syndrome',
+    by: 'GRACE-3: the head impulse tells of the ear where the eyes beat; without nystagmus a sick artery and an ataxic walk decide',
+    raised: {
+      person: { ageYears: 66 },
+      history: { onset: days, symptoms: has('continuous-vertigo'), conditions: has('hypertension') },
+      findings: { cranialNerves: on('left', 'abnormal-head-impulse'), gait: signs('ataxic') },
+    },
+    not: {
+      person: { ageYears: 66 },
+      history: { onset: days, symptoms: has('continuous-vertigo'), conditions: has('hypertension') },
+      findings: {
+        cranialNerves: [
+          ...on('left', 'abnormal-head-impulse'),
+          ...on('right', 'nystagmus'),
+          { sign: 'skew-deviation', present: false },
+        ],
+        gait: signs('ataxic'),
+      },
+    },
+  },
+  {
+    flag: 'neuromuscular-respiratory-failure',
+    by: 'a breath seen to fail in a weakness of days that nobody has tried; with fever or a failing heart it is of the lung',
+    raised: {
+      history: { onset: days, course: 'progressive', symptoms: has('weakness', 'breathlessness') },
+      findings: { autonomic: signs('breathlessness-at-rest') },
+    },
+    not: {
+      history: {
+        onset: days,
+        course: 'progressive',
+        symptoms: has('weakness', 'breathlessness'),
+        conditions: has('heart-failure'),
+      },
+      findings: { autonomic: signs('breathlessness-at-rest') },
+    },
+  },
 ];
