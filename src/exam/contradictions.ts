@@ -2,6 +2,7 @@ import { bodyPartTable, isLostWith } from '../anatomy/body-parts.ts';
 import { skinPlace } from '../anatomy/skin-places.ts';
 import type { Fault } from '../kernel/errors.ts';
 import type { Side } from '../kernel/side.ts';
+import { withArticle } from '../kernel/words.ts';
 import { type Item, itemId } from './catalogue/item.ts';
 import type { Finding } from './finding.ts';
 
@@ -119,7 +120,7 @@ export function sideFaults(findings: readonly Finding[]): readonly Fault[] {
       {
         pointer: finding.pointer,
         code: 'REQUIRED',
-        message: `There is ${/^[aeiou]/.test(part) ? 'an' : 'a'} ${part.replaceAll('-', ' ')} on each side: add \`side\`.`,
+        message: `There is ${withArticle(part.replaceAll('-', ' '))} on each side: add \`side\`.`,
         suggestion: 'side',
       },
     ];

@@ -39,6 +39,9 @@ export interface Finding {
 /** Whether a grade of a tendon reflex is above the usual one. */
 export const isBrisk = (grade: Finding['value']): boolean => grade === '3' || grade === '4';
 
+/** Whether a reflex is gone, or as good as gone. */
+export const isLost = (grade: Finding['value']): boolean => grade === '0' || grade === 'trace';
+
 /** What the examiner declared normal in one sentence: all of a section, of a region, or of a side. */
 export interface NormalStatement {
   readonly section: SectionKey;

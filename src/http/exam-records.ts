@@ -13,7 +13,7 @@ import { questionnaireResponse } from '../questionnaire/write-response.ts';
 import { canonicalJson, contentHash } from '../store/content-hash.ts';
 import { requireCurrent } from '../store/current-version.ts';
 import type { ExamContent, ExamRepository, StoredExam } from '../store/exam-repository.ts';
-import { spellWords } from '../summary/spelling.ts';
+import { respelling } from '../summary/spelling.ts';
 import type { Assessment } from '../workup/assessment.ts';
 import type { ExamSteps, Spelling } from './exam-steps.ts';
 
@@ -127,7 +127,7 @@ export function createExamRecords(
     localise(bytes, spelling) {
       const { exam, originOf } = readSent(parseStrictJson(bytes, { maxDepth }), 'localise');
       const assessment = steps.assess(exam, spelling === undefined ? {} : { spelling });
-      return jsonBytes(spellWords(steps.toLocalisationAnswer(assessment, originOf), spelling ?? 'uk'));
+      return jsonBytes(steps.toLocalisationAnswer(assessment, originOf), respelling(spelling ?? 'uk'));
     },
     extract(sent) {
       const { exam } = readSent(sent, 'record');
@@ -179,6 +179,6 @@ function bundleIn({ bundle }: StoredExam): Bundle {
   return JSON.parse(bundle.toString('utf8')) as Bundle;
 }
 
-function jsonBytes(value: unknown): Buffer {
-  return Buffer.from(JSON.stringify(value), 'utf8');
+function jsonBytes(value: unknown, replacer?: (name: string, value: unknown) => unknown): Buffer {
+  return Buffer.from(JSON.stringify(value, replacer), 'utf8');
 }

@@ -15,3 +15,8 @@ export function sentence(text: string): string {
   if (trimmed === '') return '';
   return `${capitalised(trimmed)}${/[.!?]$/.test(trimmed) ? '' : '.'}`;
 }
+
+/** "an inspection sign", "a gait sign" */
+export function withArticle(noun: string): string {
+  return `${/^[aeiou]/i.test(noun) ? 'an' : 'a'} ${noun}`;
+}

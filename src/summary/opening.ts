@@ -69,7 +69,8 @@ export function openingSentences(
   const present = exam.history.filter((statement) => statement.present);
   const said = present.filter((statement) => !isSaidByAnother(statement, present));
   const facts = said.filter(({ kind }) => kind !== 'medication');
-  const chosen = mostTelling(facts, most.told, leading);
+  // A single fact is said, for "1 more" is no shorter.
+  const chosen = facts.length === most.told + 1 ? facts : mostTelling(facts, most.told, leading);
   const unsaid = facts.length - chosen.length;
   const told = [...chosen.map(wordsOf), ...(unsaid === 0 ? [] : [`${unsaid} more facts`])];
   const taken = said.filter(({ kind }) => kind === 'medication').map(wordsOf);
@@ -89,13 +90,12 @@ function wordsOf(statement: HistoryStatement): string {
   return historyReason(statement).text;
 }
 
-/** As many as are said, in their order, those that conclusions rest on before others; a single one is not left out. */
+/** As many as are said, in their order, those that conclusions rest on before others. */
 function mostTelling(
   statements: readonly HistoryStatement[],
   most: number,
   leading: ReadonlySet<string>,
 ): readonly HistoryStatement[] {
-  if (statements.length <= most + 1 && most > 3) return statements;
   const byWorth = statements.toSorted((a, b) => Number(leading.has(b.pointer)) - Number(leading.has(a.pointer)));
   const chosen = new Set(byWorth.slice(0, most));
   return statements.filter((statement) => chosen.has(statement));
@@ -110,15 +110,14 @@ function personAndTempo(exam: Exam): string {
   ].join(', ');
   if (durationDays === undefined)
     return tempo === '' ? `${person}; onset and course are not stated` : `${person}, ${tempo}`;
+  // "8-month" out of "8 months".
+  const length = durationWords(durationDays).replace(/ (\w+?)s?$/, '-$1');
   if (durationDays >= (saidByDuration[pace ?? 'hyperacute'] ?? Number.POSITIVE_INFINITY)) {
     const adjective = exam.course === undefined ? '' : courseOfHistory[exam.course];
     const single = exam.course === 'monophasic' ? ', a single episode' : '';
-    return `${person} with ${articleFor(durationWords(durationDays))} ${durationWords(durationDays).replace(/ (\w+?)s?$/, `-$1 ${adjective}history`)}${single}`;
+    return `${person} with ${articleFor(length)} ${length} ${adjective}history${single}`;
   }
-  const history =
-    durationDays === 0
-      ? 'history of less than a day'
-      : durationWords(durationDays).replace(/ (\w+?)s?$/, '-$1 history');
+  const history = durationDays === 0 ? 'history of less than a day' : `${length} history`;
   return `${person} with ${articleFor(history)} ${history}${tempo === '' ? '' : `: ${tempo}`}`;
 }
 

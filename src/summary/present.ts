@@ -29,18 +29,13 @@ const accountedFor = 0.5;
  */
 export function present(exam: Exam, parts: PresentedParts, options: { readonly spelling: Spelling }): string {
   const isExamined = exam.findings.length + exam.scales.length > 0;
-  const restingOn = pointersOf([
-    ...parts.redFlags.filter(({ state }) => state === 'present').map(({ because }) => because),
-    ...parts.causes.slice(0, 2).flatMap(({ supporting, against }) => [supporting, against]),
-  ]);
-  const [cause] = parts.causes;
-  const ofCause = pointersOf(cause !== undefined && cause.probability >= accountedFor ? [cause.supporting] : []);
+  const grounds = groundsOf(parts);
   const speech = withinAMinute((detail) =>
     [
       flagSentences(parts.redFlags),
-      openingSentences(exam, detail, restingOn),
-      [...examinationSentences(exam, parts, detail), ...resultSentences(exam, parts, detail)],
-      siteSentences(parts, { isExamined, ofCause, ...detail }),
+      openingSentences(exam, detail, new Set([...grounds.flags, ...grounds.causes])),
+      [...examinationSentences(exam, parts, detail), ...resultSentences(exam, grounds, detail)],
+      siteSentences(parts, { isExamined, ofCause: grounds.likeliest, ...detail }),
       causeSentences(parts.causes, detail),
       [...nextSentences(exam, parts, detail), ...needlessSentences(parts)],
     ]
@@ -49,6 +44,32 @@ export function present(exam: Exam, parts: PresentedParts, options: { readonly s
       .join('\n\n'),
   );
   return spell([speech, parts.caution].filter((text) => text !== '').join('\n\n'), options.spelling);
+}
+
+/** Pointers to what conclusions rest on. */
+interface Grounds {
+  /** Of the red flags that are raised. */
+  readonly flags: ReadonlySet<string>;
+  /** For and against the two likeliest causes. */
+  readonly causes: ReadonlySet<string>;
+  /** For the two likeliest sites. */
+  readonly sites: ReadonlySet<string>;
+  /** For the likeliest cause, where it accounts for what speaks for it. */
+  readonly likeliest: ReadonlySet<string>;
+}
+
+function groundsOf({ redFlags, causes, localisations }: PresentedParts): Grounds {
+  const [first] = causes;
+  return {
+    flags: pointersOf(redFlags.filter(({ state }) => state === 'present').flatMap(({ because }) => because)),
+    causes: pointersOf(causes.slice(0, 2).flatMap(({ supporting, against }) => [...supporting, ...against])),
+    sites: new Set(localisations.slice(0, 2).flatMap(({ supporting }) => supporting.map(({ finding }) => finding))),
+    likeliest: pointersOf(first !== undefined && first.probability >= accountedFor ? first.supporting : []),
+  };
+}
+
+function pointersOf(reasons: readonly Reason[]): ReadonlySet<string> {
+  return new Set(reasons.flatMap(({ pointer }) => (pointer === null ? [] : [pointer])));
 }
 
 /**
@@ -103,23 +124,16 @@ function examinationSentences(exam: Exam, parts: PresentedParts, detail: Detail)
  * What is back already: first what a red flag rests on, then what tells for or against the first causes and sites, then the rest;
  * among these images first, which say more in fewer words. What a red flag rests on is always said.
  */
-function resultSentences({ results }: Exam, parts: PresentedParts, detail: Detail): readonly string[] {
-  const ofFlags = pointersOf(parts.redFlags.filter(({ state }) => state === 'present').map(({ because }) => because));
-  const ofReasons = pointersOf([
-    ...parts.causes.slice(0, 2).flatMap(({ supporting, against }) => [supporting, against]),
-    ...parts.localisations.slice(0, 2).map(({ supporting }) => supporting.map(({ finding }) => ({ pointer: finding }))),
-  ]);
+function resultSentences({ results }: Exam, { flags, causes, sites }: Grounds, detail: Detail): readonly string[] {
   const worth = ({ pointer, value }: InvestigationResult): number =>
-    (isPointedAt(ofFlags, pointer) ? 4 : 0) + (isPointedAt(ofReasons, pointer) ? 2 : 0) + (value === undefined ? 0 : 1);
-  const most = Math.max(detail.results, results.filter(({ pointer }) => isPointedAt(ofFlags, pointer)).length);
+    (isPointedAt(flags, pointer) ? 4 : 0) +
+    (isPointedAt(causes, pointer) || isPointedAt(sites, pointer) ? 2 : 0) +
+    (value === undefined ? 0 : 1);
+  const most = Math.max(detail.results, results.filter(({ pointer }) => isPointedAt(flags, pointer)).length);
   const spoken = results.toSorted((a, b) => worth(b) - worth(a)).slice(0, most);
   const more = results.length - spoken.length;
   if (spoken.length === 0) return [];
   return [sentence(`results: ${spoken.map(describeResult).join('; ')}${more > 0 ? `; and ${more} more` : ''}`)];
-}
-
-function pointersOf(reasons: readonly (readonly { readonly pointer: string | null }[])[]): ReadonlySet<string> {
-  return new Set(reasons.flat().flatMap(({ pointer }) => (pointer === null ? [] : [pointer])));
 }
 
 /** A reason may point at a value inside of what was sent. */

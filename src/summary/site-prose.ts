@@ -2,7 +2,7 @@ import type { SiteKind } from '../anatomy/site-kind.ts';
 import { onBothSides } from '../causes/reasons.ts';
 import { itemById } from '../exam/catalogue/catalogue.ts';
 import { lowerFirst } from '../exam/describe.ts';
-import { joinWords, sentence } from '../kernel/words.ts';
+import { joinWords, sentence, withArticle } from '../kernel/words.ts';
 import { lowerKinds } from '../localisation/explanation/pattern.ts';
 import { siteWords } from '../localisation/explanation/site-words.ts';
 import type { Evidence, Localisation, RankedLocalisation } from '../localisation/localisation.ts';
@@ -120,8 +120,10 @@ function bestReasons(
   const isBelowTheTracts = belowTheTracts.has(site.kind);
   const wrong = site.supporting.filter((one) => one.abnormal && !(isBelowTheTracts && isOfTracts(one)));
   const rivals = all.filter((other) => other.site !== site.site).slice(0, mostRivals);
-  const worth = (one: Evidence): number => tellsApart(one, rivals) / (isTold(one) ? seenOverTold : 1);
-  for (const evidence of (wrong.length > 0 ? wrong : site.supporting).toSorted((a, b) => worth(b) - worth(a))) {
+  const ranked = (wrong.length > 0 ? wrong : site.supporting)
+    .map((evidence) => ({ evidence, worth: tellsApart(evidence, rivals) / (isTold(evidence) ? seenOverTold : 1) }))
+    .toSorted((a, b) => b.worth - a.worth);
+  for (const { evidence } of ranked) {
     const same = chosen.some((other) => other.because === evidence.because || sectionOf(other) === sectionOf(evidence));
     if (!same) chosen.push(evidence);
     if (chosen.length === reasons) break;
@@ -144,12 +146,12 @@ const ofItsOwn = 0.3;
 
 /** How much a finding speaks for the site beyond what it says for its rivals on the average, in natural logarithms. */
 function tellsApart({ findingId, weight }: Evidence, rivals: readonly RankedLocalisation[]): number {
-  const lead = rivals.map(({ supporting, against }) => {
+  if (rivals.length === 0) return weight;
+  const forRivals = rivals.reduce((sum, { supporting, against }) => {
     const same = [...supporting, ...against].find((other) => other.findingId === findingId);
-    return weight - (same?.weight ?? 0);
-  });
-  const mean = lead.reduce((sum, one) => sum + one, 0) / Math.max(1, lead.length);
-  return rivals.length === 0 ? weight : mean + ofItsOwn * weight;
+    return sum + (same?.weight ?? 0);
+  }, 0);
+  return weight - forRivals / rivals.length + ofItsOwn * weight;
 }
 
 /** How much more what was told must weigh than what was seen to be said before it. Judged. */
@@ -251,5 +253,5 @@ export function percent(probability: number): string {
 function article(name: string): string {
   if (/^(?:raised|more than)/.test(name)) return name;
   if (/s$/.test(name) && !/(?:ss|is|us)$/.test(name)) return name;
-  return `${/^[aeiou]/i.test(name) ? 'an' : 'a'} ${name}`;
+  return withArticle(name);
 }

@@ -53,14 +53,11 @@ export function spell(text: string, spelling: Spelling): string {
   return stems.reduce((spelt, [uk, us]) => spelt.replaceAll(uk, us).replaceAll(capitalised(uk), capitalised(us)), text);
 }
 
-/** Properties of an answer that hold words of ours; keys, names of works and what code systems print stay as they are. */
+/** Properties of a document that hold words of ours; keys, names of works and what code systems print stay as they are. */
 const ofWords: ReadonlySet<string> = new Set(['label', 'text', 'because', 'action']);
 
-/** The same answer with its words in the wanted spelling. */
-export function spellWords(answer: unknown, spelling: Spelling): unknown {
-  if (spelling === 'uk') return answer;
-  const json = JSON.stringify(answer, (name, value: unknown) =>
-    ofWords.has(name) && typeof value === 'string' ? spell(value, spelling) : value,
-  );
-  return JSON.parse(json);
+/** What `JSON.stringify` makes of each value so that the words of a document are in the wanted spelling; undefined where they are. */
+export function respelling(spelling: Spelling): ((name: string, value: unknown) => unknown) | undefined {
+  if (spelling === 'uk') return undefined;
+  return (name, value) => (ofWords.has(name) && typeof value === 'string' ? spell(value, spelling) : value);
 }

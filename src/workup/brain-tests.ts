@@ -1,5 +1,6 @@
 import { commonPractice, read, recalled } from '../kernel/cite.ts';
 import { massOnImage } from './red-flags/brain-flags.ts';
+import { isSeenInTheHead } from './red-flags/head-images.ts';
 import type { WorkupRule } from './workup-rule.ts';
 
 /** Tests for the brain: vessels, masses, inflammation, consciousness, thinking, seizures. */
@@ -82,9 +83,9 @@ export const brainTests: readonly WorkupRule[] = [
     // Before an image has shown a mass, only in one whose body gives reason to look for another.
     tests: ['ct-chest', 'ct-abdomen'],
     causes: ['brain-tumour'],
-    when: ({ query, told }) =>
-      told('cancer', 'lymphoma', 'weight-loss', 'night-sweats', 'tobacco', 'chronic-cough').length > 0 ||
-      ['mri-brain', 'ct-head'].some((image) => massOnImage.has(String(query.result(image)?.value))),
+    when: (facts) =>
+      facts.told('cancer', 'lymphoma', 'weight-loss', 'night-sweats', 'tobacco', 'chronic-cough').length > 0 ||
+      isSeenInTheHead(facts, massOnImage),
     tier: 2,
     priority: 'urgent',
     because: 'a primary tumour elsewhere',

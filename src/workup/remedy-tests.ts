@@ -1,3 +1,4 @@
+import { dopamineBlockers } from '../causes/table/movement-causes.ts';
 import { commonPractice, recalled } from '../kernel/cite.ts';
 import { isFocalAndUnseen } from './red-flags/actions-by-case.ts';
 import { isOfTheLungApex } from './red-flags/lung-apex.ts';
@@ -75,7 +76,7 @@ export const remedyTests: readonly WorkupRule[] = [
     tests: ['dopamine-transporter-imaging'],
     causes: ['drug-induced-parkinsonism'],
     when: ({ told, kindProbability }) =>
-      told('antipsychotic', 'metoclopramide', 'valproate').length > 0 && kindProbability('basal-ganglia') >= 0.5,
+      told(...dopamineBlockers).length > 0 && kindProbability('basal-ganglia') >= 0.5,
     tier: 2,
     priority: 'routine',
     because: 'under a medicine that blocks dopamine the transporter tells the disease from the medicine',

@@ -1,9 +1,11 @@
 import type { Measurement } from '../causes/exam-query.ts';
+import { dopamineBlockers } from '../causes/table/movement-causes.ts';
 import { cameFast } from '../exam/pace.ts';
 import { commonPractice, read, recalled } from '../kernel/cite.ts';
 import type { BedsideFacts } from './bedside-facts.ts';
 import { reducedConsciousness } from './red-flags/consciousness.ts';
 import { feverReasons } from './red-flags/fever.ts';
+import { isHeadSeen, isSeenInTheHead } from './red-flags/head-images.ts';
 import { brainSigns, weakHalf } from './red-flags/sudden-deficit.ts';
 import { ischaemicLimb } from './red-flags/systemic-flags.ts';
 import { isAtLeast, isUnder } from './red-flags/thresholds.ts';
@@ -27,10 +29,6 @@ const massResults: ReadonlySet<string> = new Set([
   'subdural-haematoma',
   'haemorrhage',
 ]);
-
-/** Whether an image of the head is back. */
-const isHeadSeen = ({ query }: BedsideFacts): boolean =>
-  ['mri-brain', 'ct-head'].some((key) => query.result(key) !== undefined);
 
 function isReached(measured: Measurement | undefined, limit: number): boolean {
   return measured !== undefined && isAtLeast(measured, limit);
@@ -112,7 +110,7 @@ export const withheldTests: readonly WithholdRule[] = [
     tests: ['dopamine-transporter-imaging'],
     causes: ['parkinson-disease'],
     // Under a medicine that blocks dopamine it is what tells the disease from the medicine.
-    when: ({ told }) => told('antipsychotic', 'metoclopramide', 'valproate').length === 0,
+    when: ({ told }) => told(...dopamineBlockers).length === 0,
     because: 'loss of dopamine is expected and is lost alike in the atypical forms',
     source: recalled('nice-ng71'),
   },
@@ -311,9 +309,8 @@ export const withheldTests: readonly WithholdRule[] = [
     key: 'no-lumbar-puncture-in-a-sleepy-hemiparesis',
     label: 'Lumbar puncture before an image of the head',
     tests: ['lumbar-puncture', 'csf-opening-pressure', 'csf-cytology'],
-    when: (facts) => {
-      return !isHeadSeen(facts) && weakHalf(facts).length > 0 && facts.query.abnormal(reducedConsciousness).length > 0;
-    },
+    when: (facts) =>
+      !isHeadSeen(facts) && weakHalf(facts).length > 0 && facts.query.abnormal(reducedConsciousness).length > 0,
     outranksFlags: true,
     because:
       'half a body that fails under a falling consciousness is imaged first; antibiotics do not wait for the fluid',
@@ -325,11 +322,8 @@ export const withheldTests: readonly WithholdRule[] = [
     tests: ofThePuncture,
     when: ({ query }) => {
       const platelets = query.quantity('platelets', '10*9/L');
-      const ratio = query.quantity('inr', '{INR}');
-      return (
-        (platelets !== undefined && isUnder(platelets, leastPlatelets)) ||
-        (ratio !== undefined && isAtLeast(ratio, highestRatio))
-      );
+      const isShort = platelets !== undefined && isUnder(platelets, leastPlatelets);
+      return isShort || isReached(query.quantity('inr', '{INR}'), highestRatio);
     },
     outranksFlags: true,
     because:
@@ -340,9 +334,7 @@ export const withheldTests: readonly WithholdRule[] = [
     key: 'no-lumbar-puncture-below-a-mass',
     label: 'Lumbar puncture',
     tests: ofThePuncture,
-    when: ({ query }) =>
-      ['mri-brain', 'ct-head'].some((key) => massResults.has(query.result(key)?.value ?? '')) ||
-      query.hasAbnormal('higher-function/coma'),
+    when: (facts) => isSeenInTheHead(facts, massResults) || facts.query.hasAbnormal('higher-function/coma'),
     outranksFlags: true,
     because: 'a mass has been seen, or consciousness is lost: fluid taken from below may let the brain slip',
     source: recalled('nice-ng240', 'when lumbar puncture is unsafe'),

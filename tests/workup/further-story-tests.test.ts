@@ -1,25 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { createLocaliser } from '../../src/localisation/localise.ts';
-import { createAssessor } from '../../src/summary/assess.ts';
-import { bedsideExam } from '../support/bedside.ts';
+import { type Asked, testsOf } from './asked-tests.ts';
 import { days, has, measured, months, on, power, signs, weeks, years } from './red-flag-stories/story.ts';
-
-const assessor = createAssessor(createLocaliser());
-
-type Parts = Parameters<typeof bedsideExam>[0];
-
-const testsOf = (parts: Parts): readonly string[] => assessor.assess(bedsideExam(parts)).workup.map(({ key }) => key);
 
 const today = { pace: 'acute', durationDays: 0.5 };
 const climbing = { onset: months, course: 'progressive' };
-
-interface Asked {
-  readonly what: string;
-  readonly test: string;
-  readonly asks: Parts;
-  /** Nearly the same, for which the test is not proposed. */
-  readonly not: Parts;
-}
 
 const asked: readonly Asked[] = [
   {

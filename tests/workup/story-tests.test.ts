@@ -1,27 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { createLocaliser } from '../../src/localisation/localise.ts';
-import { createAssessor } from '../../src/summary/assess.ts';
-import { bedsideExam } from '../support/bedside.ts';
-
-const assessor = createAssessor(createLocaliser());
-
-type Parts = Parameters<typeof bedsideExam>[0];
-
-const has = (...keys: readonly string[]) => keys.map((key) => ({ key, present: true }));
-const signs = (...keys: readonly string[]) => keys.map((sign) => ({ sign, present: true }));
-const testsOf = (parts: Parts): readonly string[] => assessor.assess(bedsideExam(parts)).workup.map(({ key }) => key);
+import { type Asked, testsOf } from './asked-tests.ts';
+import { has, signs } from './red-flag-stories/story.ts';
 
 const weeks = { pace: 'subacute', durationDays: 40 };
 const years = { pace: 'chronic', durationDays: 1500 };
 const days = { pace: 'acute', durationDays: 2 };
-
-interface Asked {
-  readonly what: string;
-  readonly test: string;
-  readonly asks: Parts;
-  /** Nearly the same, for which the test is not proposed. */
-  readonly not: Parts;
-}
 
 const asked: readonly Asked[] = [
   {

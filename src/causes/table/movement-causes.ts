@@ -18,7 +18,7 @@ const autonomicFailure = [
   'sphincters/urinary-retention',
 ];
 const cerebellarSigns = ['coordination/heel-shin', 'coordination/finger-nose', 'gait/ataxic'];
-const dopamineBlockers = ['antipsychotic', 'metoclopramide', 'valproate'];
+export const dopamineBlockers = ['antipsychotic', 'metoclopramide', 'valproate'];
 const cortical = [
   'higher-function/apraxia',
   'higher-function/astereognosis',

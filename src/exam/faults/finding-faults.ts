@@ -1,5 +1,5 @@
 import type { Fault } from '../../kernel/errors.ts';
-import { joinWords } from '../../kernel/words.ts';
+import { joinWords, withArticle } from '../../kernel/words.ts';
 import { itemNamed, items, itemsOf } from '../catalogue/catalogue.ts';
 import { comaScale } from '../catalogue/coma-scale.ts';
 import { historyListKeys } from '../catalogue/history.ts';
@@ -14,7 +14,6 @@ import { pointerInto } from './pointer.ts';
 import { ownProperty } from './sound-parts.ts';
 import { keyCalledIn } from './trade-synonyms.ts';
 import { unknownProperty } from './unknown-property.ts';
-import { withArticle } from './words.ts';
 
 /** Which entry of which section an error is about. */
 export interface FindingContext {

@@ -1,5 +1,5 @@
 import type { Exam } from '../../exam/exam.ts';
-import type { Finding } from '../../exam/finding.ts';
+import { type Finding, isLost } from '../../exam/finding.ts';
 import { cameFast } from '../../exam/pace.ts';
 import { anyOf, cervicalCord, kinds, lumbarRoots, sites } from './history/history-weight.ts';
 import { hasSignOfTheHead, lostFeeling, shiftBy, sidesOf, weakMovements } from './limb-patterns.ts';
@@ -103,7 +103,7 @@ function bladderFromTheFirstShifts({ findings, onset }: Exam): readonly Shift[] 
   const weak = weakMovements(wrong).filter(({ item }) => item.region === 'lower-limbs');
   if (bladder === undefined || sidesOf(weak).size < 2 || hasSignOfTheHead(findings)) return [];
   if (lostFeeling(findings).length > 0) return [];
-  if (wrong.some(({ item, value }) => item.section === 'reflexes' && (value === '0' || value === 'trace'))) return [];
+  if (wrong.some(({ item, value }) => item.section === 'reflexes' && isLost(value))) return [];
   const because = 'the bladder holds as the limbs fail, and no jerk was found to be gone';
   return [
     shiftBy(bladder, { applies: kinds('cord', 'cauda-equina'), factor: bladderFromTheFirst.inTheCanal, because }),

@@ -1,6 +1,6 @@
 import type { Exam } from '../../exam/exam.ts';
 import type { Finding } from '../../exam/finding.ts';
-import { type BodySide, bodySides, isBodySide, opposite } from '../../kernel/side.ts';
+import { type BodySide, isBodySide, opposite } from '../../kernel/side.ts';
 import { kinds } from './history/history-weight.ts';
 import { shiftBy } from './limb-patterns.ts';
 import type { Applies, Shift } from './shift.ts';
@@ -20,10 +20,15 @@ const hemisphereOn = {
 } as const satisfies Record<BodySide, Applies>;
 const ofBrainstem = kinds('brainstem');
 
-/** A sign that was found on one side alone. */
-function onOneSide(findings: readonly Finding[], key: string): Finding | undefined {
-  const [first, other] = findings.filter(({ item, abnormal }) => abnormal && item.key === key);
-  return other === undefined && isBodySide(first?.side) ? first : undefined;
+/** A sign that was found on one side alone, and that side. */
+function onOneSide(
+  findings: readonly Finding[],
+  key: string,
+): { readonly sign: Finding; readonly side: BodySide } | undefined {
+  const [sign, other] = findings.filter(({ item, abnormal }) => abnormal && item.key === key);
+  if (sign === undefined || other !== undefined) return undefined;
+  const { side } = sign;
+  return isBodySide(side) ? { sign, side } : undefined;
 }
 
 /**
@@ -37,11 +42,12 @@ export function convulsionShifts({ findings, history }: Exam): readonly Shift[] 
   const jerks = onOneSide(findings, 'seizure-seen');
   const driven = onOneSide(findings, 'forced-gaze-deviation');
   return [
-    ...bodySides.flatMap((side) => (jerks === undefined || jerks.side === side ? [] : ofJerks(jerks, side))),
-    ...bodySides.flatMap((side) => (driven?.side === side ? ofEyes(driven, side) : [])),
+    ...(jerks === undefined ? [] : ofJerks(jerks.sign, opposite(jerks.side))),
+    ...(driven === undefined ? [] : ofEyes(driven.sign, driven.side)),
   ];
 }
 
+/** @param side of the cortex */
 function ofJerks(jerks: Finding, side: BodySide): readonly Shift[] {
   const because = `the ${side} cortex makes the other half of the body jerk`;
   return [

@@ -1,5 +1,6 @@
 import type { Exam } from '../../exam/exam.ts';
-import { type Finding, isBrisk } from '../../exam/finding.ts';
+import { type Finding, isBrisk, isLost } from '../../exam/finding.ts';
+import { cameFast } from '../../exam/pace.ts';
 import { daysPerYear } from '../../kernel/days.ts';
 import { anyOf, kinds, sites } from './history/history-weight.ts';
 import { longAxons, shiftBy, sidesOf, weakMovements } from './limb-patterns.ts';
@@ -29,7 +30,7 @@ const seenOfTheCord: ReadonlySet<string> = new Set([
 
 function isLimp({ abnormal, item: { probe }, value }: Finding): boolean {
   if (probe.kind === 'tone') return value === 'reduced';
-  return abnormal && probe.kind === 'reflex' && (value === '0' || value === 'trace');
+  return abnormal && probe.kind === 'reflex' && isLost(value);
 }
 
 function limpShifts({ findings, history }: Exam): readonly Shift[] {
@@ -222,15 +223,8 @@ function limpInfantShifts({ findings, person }: Exam): readonly Shift[] {
 /** Age in years up to which half a body that is stiff was mostly hurt around birth, and the odds of brain and cord then. Judged. */
 const stiffHalf = { years: 6, brain: 2, cord: 0.15 } as const;
 const hurtsTheCord: ReadonlySet<string> = new Set([
-  ...[
-    'trauma',
-    'neck-trauma',
-    'neck-pain',
-    'back-pain',
-    'bladder-disturbance',
-    'difficult-delivery',
-    'shoulder-dystocia',
-  ],
+  ...['trauma', 'neck-trauma', 'neck-pain', 'back-pain'],
+  ...['bladder-disturbance', 'difficult-delivery', 'shoulder-dystocia'],
 ]);
 
 /**
@@ -238,7 +232,7 @@ const hurtsTheCord: ReadonlySet<string> = new Set([
  * birth in nearly all (one of 1,000; from memory), and half a cord in hardly any.
  */
 function stiffHalfShifts({ findings, history, onset, person: { ageYears = stiffHalf.years } }: Exam): readonly Shift[] {
-  if (ageYears >= stiffHalf.years || onset.pace === 'hyperacute' || onset.pace === 'acute') return [];
+  if (ageYears >= stiffHalf.years || cameFast(onset)) return [];
   if (tells(history, hurtsTheCord)) return [];
   const wrong = findings.filter(({ abnormal }) => abnormal);
   if (wrong.some(({ item, modality }) => modality !== undefined || seenOfTheCord.has(item.key))) return [];

@@ -1,6 +1,6 @@
 import { skinPlace } from '../../anatomy/skin-places.ts';
 import type { Exam } from '../../exam/exam.ts';
-import type { Finding } from '../../exam/finding.ts';
+import { type Finding, isLost } from '../../exam/finding.ts';
 import { cameFast } from '../../exam/pace.ts';
 import { isOnLimb } from '../../exam/place-on-limb.ts';
 import type { BodySide } from '../../kernel/side.ts';
@@ -22,7 +22,7 @@ const bothFemoralNerves = 0.02;
 const femoralOrLumbar = sites('femoral-nerve-pelvis', 'femoral-nerve-groin', 'lumbar-plexus');
 
 const jerkIsGone = (findings: readonly Finding[], reflex: string, side: BodySide): boolean =>
-  findings.some((one) => one.item.key === reflex && one.side === side && (one.value === '0' || one.value === 'trace'));
+  findings.some((one) => one.item.key === reflex && one.side === side && isLost(one.value));
 
 /**
  * Two nerves of one name that fail within days were hurt together; neither serves the jerk of the ankle, and roots that are
@@ -298,7 +298,7 @@ function oneJerkGoneShifts(exam: Exam): readonly Shift[] {
   if (first === undefined || sidesOf(weak).size > 1 || !weak.every(({ item }) => item.region === 'lower-limbs'))
     return [];
   const jerks = findings.filter(({ item }) => item.section === 'reflexes' && jerksOfTheLeg.has(item.key));
-  const gone = jerks.filter(({ side, value }) => side === first.side && (value === '0' || value === 'trace'));
+  const gone = jerks.filter(({ side, value }) => side === first.side && isLost(value));
   const isAlone = (one: Finding): boolean =>
     jerks.some(
       ({ item, side, abnormal, value }) =>

@@ -1,7 +1,7 @@
 import { bodyPartTable } from '../../anatomy/body-parts.ts';
 import { skinPlace } from '../../anatomy/skin-places.ts';
 import type { Exam } from '../../exam/exam.ts';
-import { type Finding, isBrisk } from '../../exam/finding.ts';
+import { type Finding, isBrisk, isLost } from '../../exam/finding.ts';
 import { cameFast } from '../../exam/pace.ts';
 import { anyOf, kinds, sites } from './history/history-weight.ts';
 import { lostFeeling, shiftBy, sidesOf, weakMovements } from './limb-patterns.ts';
@@ -197,7 +197,7 @@ function legsWithoutJerksShift(exam: Exam): readonly Shift[] {
   const gone = (side: string, reflex: string): boolean =>
     findings.some(
       ({ item, side: own, value }) =>
-        item.section === 'reflexes' && item.key === reflex && own === side && (value === '0' || value === 'trace'),
+        item.section === 'reflexes' && item.key === reflex && own === side && isLost(value),
     );
   if (!['left', 'right'].every((side) => farJerks.every((reflex) => gone(side, reflex)))) return [];
   const weak = weakMovements(findings).find(({ item }) => item.region === 'lower-limbs');

@@ -1,5 +1,5 @@
 import type { Exam } from '../../exam/exam.ts';
-import type { Finding } from '../../exam/finding.ts';
+import { type Finding, isLost } from '../../exam/finding.ts';
 import { daysPerYear } from '../../kernel/days.ts';
 import { harmsLongAxons } from './harmed-axons.ts';
 import { kinds, sites } from './history/history-weight.ts';
@@ -44,8 +44,7 @@ function isSlow({ onset: { pace, durationDays }, course }: Exam): boolean {
   return pace === 'subacute' || pace === 'chronic';
 }
 
-const isLostJerk = ({ item: { probe }, value }: Finding): boolean =>
-  probe.kind === 'reflex' && (value === '0' || value === 'trace');
+const isLostJerk = ({ item: { probe }, value }: Finding): boolean => probe.kind === 'reflex' && isLost(value);
 
 /** A child or a youth that sways and has no jerks. */
 export function youngAtaxiaShifts(exam: Exam): readonly Shift[] {

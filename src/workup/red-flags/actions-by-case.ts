@@ -1,6 +1,7 @@
 import { commonPractice, read, recalled, type Source } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { actionOnMedicine } from './harmful-medicines.ts';
+import { isHeadSeen } from './head-images.ts';
 import { isOfTheLungApex } from './lung-apex.ts';
 import { hasToxicLithium } from './measured-poison.ts';
 import { isOutsideTheCanal } from './outside-canal.ts';
@@ -107,10 +108,9 @@ const deeply = ['higher-function/coma', 'higher-function/stupor', 'involuntary-m
 
 /** A sign of one place in the brain or a fit, before any image of the head. */
 export function isFocalAndUnseen(facts: BedsideFacts): boolean {
-  const isSeen = ['mri-brain', 'ct-head'].some((key) => facts.query.result(key) !== undefined);
   const focal =
     [...centralSigns(facts.query), ...weakHalf(facts)].length + facts.told('seizure', 'ongoing-seizure').length;
-  return !isSeen && focal > 0;
+  return !isHeadSeen(facts) && focal > 0;
 }
 
 /** What to say of this flag here; undefined where its usual action holds. */

@@ -1,6 +1,7 @@
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import type { Finding } from '../../exam/finding.ts';
 import { read, recalled } from '../../kernel/cite.ts';
+import { isBodySide } from '../../kernel/side.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { clouded, reducedConsciousness } from './consciousness.ts';
 import { unknownOnset } from './cord.ts';
@@ -310,12 +311,17 @@ function isOldAndScattered({ query, told, localisation, abnormalFindings }: Beds
 }
 
 const tookMonths: ReadonlySet<string> = new Set([
-  ...['optic-disc-pallor', 'wasting', 'tongue-wasting', 'pes-cavus', 'joint-contracture', 'scoliosis'],
+  'optic-disc-pallor',
+  'wasting',
+  'tongue-wasting',
+  'pes-cavus',
+  'joint-contracture',
+  'scoliosis',
 ]);
 
 /** Nerves that pass the cavernous sinus and the orbit of this side with the sixth: where they fail too, it is hurt there, and not by pressure. */
 function isBesideOtherNerves({ query }: BedsideFacts, side: Finding['side']): boolean {
-  if (side !== 'left' && side !== 'right') return false;
+  if (!isBodySide(side)) return false;
   const other = ['third-nerve-palsy', 'fourth-nerve-palsy', 'facial-numbness', 'horner-syndrome', 'ptosis'];
   return query.abnormal([...other.map((key) => `cranial-nerves/${key}`), 'inspection/proptosis'], side).length > 0;
 }

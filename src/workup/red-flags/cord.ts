@@ -1,6 +1,6 @@
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
-import type { Finding } from '../../exam/finding.ts';
+import { type Finding, isLost } from '../../exam/finding.ts';
 import { isOnLimb } from '../../exam/place-on-limb.ts';
 import { powerOf } from '../../exam/power.ts';
 import { bodySides } from '../../kernel/side.ts';
@@ -336,7 +336,7 @@ function weakUnderAPainfulSpine(facts: BedsideFacts): readonly Reason[] {
   const { course, onset } = facts.exam;
   const grows = course === 'progressive' && onset.pace !== 'chronic';
   const isFresh = facts.isUndated || facts.beganWithin(grows ? 92 : 28) === 'yes';
-  const lost = facts.reducedReflexes.filter(({ value }) => value === '0' || value === 'trace');
+  const lost = facts.reducedReflexes.filter(({ value }) => isLost(value));
   // Within days that is the picture of inflamed nerves; over weeks, with the jerks of the arms kept, it is that of the roots below the cord too.
   const isAreflexic = lost.length >= 4 && (facts.beganWithin(28) !== 'no' || areArmJerksLost(facts));
   const isOfMuscle = (facts.query.quantity('creatine-kinase', 'U/L')?.value ?? 0) >= 1000;

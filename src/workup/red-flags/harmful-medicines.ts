@@ -4,6 +4,7 @@ import { commonPractice, read, recalled, type Source } from '../../kernel/cite.t
 import type { Urgency } from '../assessment.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { isOnBothSides } from './cord.ts';
+import { certainMyasthenia, tiringSigns } from './junction.ts';
 import { present, type RedFlagRule } from './rule.ts';
 import { each, none } from './story.ts';
 
@@ -98,16 +99,8 @@ function lewyBodies(facts: BedsideFacts): readonly Reason[] {
 
 /** Known or proven myasthenia, or muscles that tire where the junction is the place. */
 function weakJunction(facts: BedsideFacts): readonly Reason[] {
-  const { query, told, kindProbability } = facts;
-  const antibody = query.result('achr-antibody');
-  const proof = antibody?.value === 'positive' ? [{ pointer: antibody.pointer, text: antibody.label }] : none;
-  const tires = query.abnormal([
-    'cranial-nerves/fatigable-ptosis',
-    'cranial-nerves/fatigable-diplopia',
-    'special-tests/limb-fatigability',
-  ]);
-  const found = kindProbability('junction') >= 0.8 ? findingReasons(tires, 2) : none;
-  return [...told('myasthenia-gravis'), ...proof, ...found];
+  const tires = facts.kindProbability('junction') >= 0.8 ? facts.query.abnormal(tiringSigns) : [];
+  return [...certainMyasthenia(facts), ...findingReasons(tires, 2)];
 }
 
 /** Discs that swell on both sides, of which no image has shown another cause. */

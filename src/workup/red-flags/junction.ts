@@ -1,4 +1,21 @@
+import type { Reason } from '../../causes/ranked-cause.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
+
+/** Lids, eyes and limbs that tire on being tried. */
+export const tiringSigns = [
+  'cranial-nerves/fatigable-ptosis',
+  'cranial-nerves/fatigable-diplopia',
+  'special-tests/limb-fatigability',
+];
+
+/** A myasthenia that is known, or proven by its antibody. */
+export function certainMyasthenia({ query, told }: BedsideFacts): readonly Reason[] {
+  const antibody = query.result('achr-antibody');
+  return [
+    ...told('myasthenia-gravis'),
+    ...(antibody?.value === 'positive' ? [{ pointer: antibody.pointer, text: antibody.label }] : []),
+  ];
+}
 
 /** From this probability on the junction alone accounts for weak muscles. Judged. */
 const plainly = 0.9;
@@ -10,11 +27,10 @@ const plainly = 0.9;
 export function isOfTheJunction(facts: BedsideFacts): boolean {
   const { query, told, exam } = facts;
   if (facts.kindProbability('junction') < plainly) return false;
-  const isProven = told('myasthenia-gravis').length > 0 || query.result('achr-antibody')?.value === 'positive';
   const isFelt = query.abnormalWhere(({ item }) => item.section === 'sensation').length > 0;
   const gut = [...told('bowel-disturbance'), ...query.abnormal(['sphincters/constipation'])];
   const isInfant = (exam.person.ageYears ?? 18) < 1 && gut.length > 0;
-  return (isProven && facts.reducedReflexes.length === 0 && !isFelt) || isInfant;
+  return (certainMyasthenia(facts).length > 0 && facts.reducedReflexes.length === 0 && !isFelt) || isInfant;
 }
 
 /** Days within which too much acetylcholine paralyses; the neuropathy of the same poison comes after two weeks. Source: adams-victor, recalled. */

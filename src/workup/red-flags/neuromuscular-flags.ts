@@ -1,13 +1,14 @@
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons, missing } from '../../causes/reasons.ts';
 import { lowerFirst } from '../../exam/describe.ts';
+import type { Limb } from '../../exam/place-on-limb.ts';
 import { powerOf } from '../../exam/power.ts';
 import { read, recalled } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { acuteSymmetricalWeakness, breathingSigns, bulbarReasons, checkBreathing } from './breathing.ts';
 import { areFeetPressed, isOnBothSides } from './cord.ts';
 import { isOfOneNerveOrRoot, isOfPairedNerves, isOfPressedNerves, limbsOf } from './few-muscles.ts';
-import { isCholinergic, isOfTheJunction } from './junction.ts';
+import { isCholinergic, isOfTheJunction, tiringSigns } from './junction.ts';
 import { notAssessable, present, type RedFlagRule, slowlyProgressive, type Verdict } from './rule.ts';
 import { oneSidedWeakness, onOneSide, suddenFocalSigns, weakHalf } from './sudden-deficit.ts';
 import { isAtLeast, isUnder, written } from './thresholds.ts';
@@ -113,11 +114,7 @@ export const neuromuscularFlags: readonly RedFlagRule[] = [
       ];
       const worsening =
         facts.exam.course === 'progressive' || facts.beganWithin(facts.isProgressive ? 31 : 14) === 'yes';
-      const tires = query.abnormal([
-        'cranial-nerves/fatigable-ptosis',
-        'cranial-nerves/fatigable-diplopia',
-        'special-tests/limb-fatigability',
-      ]);
+      const tires = query.abnormal(tiringSigns);
       // Lids and swallowing that have grown worse for years without tiring, in nobody known to be myasthenic, are no crisis.
       const isOld = (facts.exam.onset.durationDays ?? 0) > slowlyProgressive;
       const junction =
@@ -499,10 +496,6 @@ function speechFromAbove(facts: BedsideFacts): readonly Reason[] {
 
 /** All four limbs nearly without power within two days: as fast as that no nerve fails, but potassium, the cord and the pons do. */
 function areAllLimbsStruck(facts: BedsideFacts): boolean {
-  const isGone = (limb: 'upper-limbs' | 'lower-limbs', side: 'left' | 'right') =>
-    facts.weak(limb, side).some((finding) => (powerOf(finding) ?? 5) <= 1);
-  const isAll = (['left', 'right'] as const).every(
-    (side) => isGone('upper-limbs', side) && isGone('lower-limbs', side),
-  );
-  return isAll && facts.beganWithin(2) === 'yes';
+  const isGone = (limb: Limb) => isOnBothSides(facts.weak(limb).filter((finding) => (powerOf(finding) ?? 5) <= 1));
+  return isGone('upper-limbs') && isGone('lower-limbs') && facts.beganWithin(2) === 'yes';
 }

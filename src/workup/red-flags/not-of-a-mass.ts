@@ -1,4 +1,6 @@
+import { isBodySide } from '../../kernel/side.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
+import { isOnBothSides } from './cord.ts';
 import { centralSigns, isPoisonedEvenly, oneSidedWeakness, onOneSide } from './sudden-deficit.ts';
 
 /** What a mass brings beside the deficit, or who is known to grow them. */
@@ -31,8 +33,9 @@ function isPoisonedCerebellum({ query, told }: BedsideFacts): boolean {
 function isOldAtaxia({ exam, query }: BedsideFacts): boolean {
   const { pace, durationDays } = exam.onset;
   const clumsy = query.abnormalWhere(({ item }) => item.probe.kind === 'cerebellar');
-  const areBoth = (['left', 'right'] as const).every((half) => clumsy.some(({ side }) => side === half));
-  return pace === 'chronic' && durationDays === undefined && areBoth && (exam.person.ageYears ?? 18) >= 16;
+  return (
+    pace === 'chronic' && durationDays === undefined && isOnBothSides(clumsy) && (exam.person.ageYears ?? 18) >= 16
+  );
 }
 
 function isFailingWithJerks({ query }: BedsideFacts): boolean {
@@ -45,7 +48,7 @@ function isFailingWithJerks({ query }: BedsideFacts): boolean {
 function isOfOneSide(facts: BedsideFacts): boolean {
   const clumsy = facts.query
     .abnormalWhere(({ item }) => item.probe.kind === 'cerebellar' || item.section === 'involuntaryMovements')
-    .filter(({ side }) => side === 'left' || side === 'right');
-  const central = centralSigns(facts.query).filter(({ side }) => side === 'left' || side === 'right');
+    .filter(({ side }) => isBodySide(side));
+  const central = centralSigns(facts.query).filter(({ side }) => isBodySide(side));
   return oneSidedWeakness(facts).length + onOneSide(central).length + onOneSide(clumsy).length > 0;
 }

@@ -5,6 +5,7 @@ import { cameFast } from '../../exam/pace.ts';
 import { fromMemory, read, recalled, type Source } from '../../kernel/cite.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { dangerOf } from './danger-words.ts';
+import { headImages } from './head-images.ts';
 import { isAtLeast, isUnder } from './thresholds.ts';
 
 /** A result that shows the danger itself, so that the signs which usually lead to it may all be missing from the record. */
@@ -25,7 +26,6 @@ interface RaisingResult {
 
 const spineImages = ['mri-cervical-spine', 'mri-thoracic-spine', 'mri-whole-spine'] as const;
 const anySpineImage = [...spineImages, 'mri-lumbar-spine'] as const;
-const headImages = ['ct-head', 'mri-brain'] as const;
 const { headPain, limbTrouble, mindOrMeninges, spinalPain, anyDeficit, thirdNerveTrouble } = dangerOf;
 
 export const raisingResults: readonly RaisingResult[] = [

@@ -2,7 +2,7 @@ import type { ExamQuery } from '../../causes/exam-query.ts';
 import type { Reason } from '../../causes/ranked-cause.ts';
 import { findingReasons } from '../../causes/reasons.ts';
 import type { Finding } from '../../exam/finding.ts';
-import { bodySides } from '../../kernel/side.ts';
+import { type BodySide, bodySides } from '../../kernel/side.ts';
 import type { BedsideFacts } from '../bedside-facts.ts';
 import { eyeMovementSigns } from './eye-movement-signs.ts';
 import { feverReasons } from './fever.ts';
@@ -296,14 +296,10 @@ const ofACerebellum: ReadonlySet<string> = new Set([
 /** Both halves that sway, shake and beat alike under a level that poisons the cerebellum: a stroke takes one half, or strikes at once. */
 export function isPoisonedEvenly(facts: BedsideFacts): boolean {
   if (!hasToxicLithium(facts) || facts.exam.onset.pace === 'hyperacute') return false;
-  const sides = (['left', 'right'] as const).map(
-    (side) =>
-      new Set(
-        facts.abnormalFindings.filter((one) => one.side === side).map(({ item }) => `${item.section}/${item.key}`),
-      ),
-  );
-  const [left, right] = sides as [Set<string>, Set<string>];
-  return [...left].every((id) => right.has(id)) && left.size === right.size && oneSidedTract(facts).length === 0;
+  const signsOf = (own: BodySide): ReadonlySet<Finding['item']> =>
+    new Set(facts.abnormalFindings.filter(({ side }) => side === own).map(({ item }) => item));
+  const [left, right] = [signsOf('left'), signsOf('right')];
+  return [...left].every((sign) => right.has(sign)) && left.size === right.size && oneSidedTract(facts).length === 0;
 }
 
 /** One limb alone that is weak and has grown thin, below a sound head: muscle takes weeks to waste, whatever brought it to notice. */
